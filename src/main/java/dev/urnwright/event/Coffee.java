@@ -1,0 +1,36 @@
+package dev.urnwright.event;
+
+import dev.urnwright.problem.Location;
+import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Money;
+import java.util.Optional;
+
+/**
+ * One coffee of the event.
+ *
+ * @param key its short name in the file; {@code coffee} when the event has only one
+ * @param name what sheets and labels call it
+ * @param decaf whether it is decaffeinated; never to be mistaken for one that isn't
+ * @param profile what is known of brewing it
+ * @param concentrate how strong it is to be brewed
+ * @param caffeine how much caffeine is in the ground coffee
+ * @param bag how it is bought, when given
+ * @param location where it stands
+ */
+public record Coffee(
+    String key,
+    String name,
+    boolean decaf,
+    BrewProfile profile,
+    ConcentrateWish concentrate,
+    CaffeineContent caffeine,
+    Optional<Bag> bag,
+    Location location) {
+  /**
+   * A bag of coffee.
+   *
+   * @param size what is in it, above 0
+   * @param price what it costs, when given
+   */
+  public record Bag(Mass size, Optional<Money> price) {}
+}

@@ -1,0 +1,55 @@
+package dev.urnwright.event;
+
+import dev.urnwright.problem.Location;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything that the user asked for.
+ *
+ * @param name the event's name
+ * @param date the day of the event, when given
+ * @param time when groups without a window of their own are due, when given
+ * @param print how the sheets print
+ * @param serving how cups are counted and how warm things are
+ * @param coffees one or more, of distinct {@link Coffee#key() keys}
+ * @param groups one or more, of distinct names; every coffee named in one is in {@code coffees}
+ * @param equipment brewers, circuits, dispensers, scale and jug
+ * @param defaults what was assumed because the user left it out, in words
+ * @param location where the event's name stands
+ */
+public record Event(
+    String name,
+    Optional<LocalDate> date,
+    Optional<LocalTime> time,
+    Print print,
+    Serving serving,
+    List<Coffee> coffees,
+    List<GuestGroup> groups,
+    Equipment equipment,
+    List<Note> defaults,
+    Location location) {
+  /** Copies the lists. */
+  public Event {
+    coffees = List.copyOf(coffees);
+    groups = List.copyOf(groups);
+    defaults = List.copyOf(defaults);
+    if (coffees.isEmpty() || groups.isEmpty()) {
+      throw new IllegalArgumentException("an event has at least one coffee and one group");
+    }
+  }
+
+  /**
+   * The coffee of that key.
+   *
+   * @throws IllegalArgumentException if the event has none such
+   */
+  public Coffee coffee(String key) {
+    return coffees.stream()
+        .filter(coffee -> coffee.key().equals(key))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no coffee has the key " + key));
+  }
+}

@@ -1,0 +1,117 @@
+package dev.urnwright.event;
+
+import dev.urnwright.problem.Location;
+import dev.urnwright.quantity.Share;
+import dev.urnwright.quantity.Strength;
+import dev.urnwright.quantity.Temperature;
+import dev.urnwright.quantity.Volume;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Guests who drink the same: alike cups at the same strength, place and time.
+ *
+ * @param name distinct among the groups
+ * @param guests how many come and what they drink
+ * @param cup the cup
+ * @param strength the wanted strength of the finished beverage
+ * @param coffees who drinks which coffee; the shares add up to 100 %
+ * @param ice when it is served over ice
+ * @param service when and where
+ * @param location where it stands
+ */
+public record GuestGroup(
+    String name,
+    Guests guests,
+    Cup cup,
+    Strength strength,
+    List<CoffeeShare> coffees,
+    Optional<OverIce> ice,
+    Service service,
+    Location location) {
+  /** Copies the list. */
+  public GuestGroup {
+    coffees = List.copyOf(coffees);
+    if (coffees.isEmpty()) {
+      throw new IllegalArgumentException("a group drinks at least one coffee");
+    }
+  }
+
+  /**
+   * How many come and what they drink.
+   *
+   * @param headcount 1 or more
+   * @param drinkers the share of them who drink coffee
+   * @param cupsEach cups for each drinker, above 0
+   */
+  public record Guests(int headcount, Share drinkers, double cupsEach) {
+    /** Refuses nobody and nothing. */
+    public Guests {
+      if (headcount < 1 || !(cupsEach > 0) || Double.isInfinite(cupsEach)) {
+        throw new IllegalArgumentException(
+            "a group has guests who drink something: " + headcount + " guests, " + cupsEach);
+      }
+    }
+  }
+
+  /**
+   * The cup.
+   *
+   * @param size what it holds, above 0
+   * @param room left free for milk, less than {@code size}
+   * @param servedAt how warm the beverage is in it; over ice, how cold
+   */
+  public record Cup(Volume size, Volume room, Temperature servedAt) {
+    /** Refuses a cup with no coffee in it. */
+    public Cup {
+      if (room.compareTo(size) >= 0) {
+        throw new IllegalArgumentException("the room must be less than the cup: " + room);
+      }
+    }
+
+    /** What is poured into it. */
+    public Volume poured() {
+      return size.minus(room);
+    }
+  }
+
+  /**
+   * The part of a group that drinks one coffee.
+   *
+   * @param coffee its key
+   * @param share of the group's drinkers, above 0
+   */
+  public record CoffeeShare(String coffee, Share share) {}
+
+  /**
+   * Poured over ice that melts into the cup.
+   *
+   * @param pouredAt how warm the beverage is when it meets the ice; the cup's {@code servedAt} is
+   *     lower
+   */
+  public record OverIce(Temperature pouredAt) {}
+
+  /**
+   * When and where the group is served.
+   *
+   * @param window from when to when, when given
+   * @param arrivals how the guests spread over it
+   * @param station where, when given
+   * @param dispenser the kind of dispenser that the user wants for it, when given
+   */
+  public record Service(
+      Optional<TimeWindow> window,
+      Arrivals arrivals,
+      Optional<String> station,
+      Optional<String> dispenser) {}
+
+  /** How guests spread over their window. */
+  public enum Arrivals {
+    /** The same number at any time. */
+    EVEN,
+    /** More at the beginning. */
+    EARLY,
+    /** More at the end. */
+    LATE
+  }
+}

@@ -1,0 +1,9 @@
+package dev.urnwright.event;
+
+/**
+ * Something assumed, used or noticed that the user should know.
+ *
+ * @param code a stable short name, such as {@code default-spill}
+ * @param text one sentence for people
+ */
+public record Note(String code, String text) {}

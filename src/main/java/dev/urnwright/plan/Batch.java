@@ -1,0 +1,31 @@
+package dev.urnwright.plan;
+
+import dev.urnwright.brew.BrewBalance;
+import dev.urnwright.event.Brewer;
+import dev.urnwright.quantity.Volume;
+import java.util.Optional;
+
+/**
+ * One batch, rounded: what to do.
+ *
+ * @param id distinct in the plan, such as {@code house-3}
+ * @param number counted from 1 within the coffee
+ * @param unit the brewer it is brewed on; empty when the event lists no brewers
+ * @param brew dose and brew water to weigh in, beverage and strength to expect
+ * @param waterByVolume the brew water as a volume at the event's filling temperature
+ */
+public record Batch(
+    String id, int number, Optional<BrewerUnit> unit, BrewBalance brew, Volume waterByVolume) {
+  /**
+   * One brewer of a kind.
+   *
+   * @param brewer the kind
+   * @param number counted from 1 to {@link Brewer#count()}
+   */
+  public record BrewerUnit(Brewer brewer, int number) {
+    /** The kind's name, with the number when there are several. */
+    public String label() {
+      return brewer.count() == 1 ? brewer.name() : brewer.name() + " " + number;
+    }
+  }
+}

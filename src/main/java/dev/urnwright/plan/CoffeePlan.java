@@ -1,0 +1,33 @@
+package dev.urnwright.plan;
+
+import dev.urnwright.event.Coffee;
+import java.util.List;
+
+/**
+ * The plan for one coffee.
+ *
+ * @param coffee which
+ * @param needed the exact concentrate and what it takes
+ * @param brewed what the batches, rounded, give together
+ * @param groups who drinks it, in the event's order
+ * @param batches how it is brewed, in order of brewing
+ * @param onTheDay what to do when the concentrate isn't as planned
+ */
+public record CoffeePlan(
+    Coffee coffee,
+    Needed needed,
+    Brewed brewed,
+    List<GroupPlan> groups,
+    List<Batch> batches,
+    OnTheDay onTheDay) {
+  /** Copies the lists. */
+  public CoffeePlan {
+    groups = List.copyOf(groups);
+    batches = List.copyOf(batches);
+  }
+
+  /** The fills of its groups. */
+  public List<Fill> fills() {
+    return groups.stream().flatMap(group -> group.fills().stream()).toList();
+  }
+}

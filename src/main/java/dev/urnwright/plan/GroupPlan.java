@@ -1,0 +1,56 @@
+package dev.urnwright.plan;
+
+import dev.urnwright.brew.Blend;
+import dev.urnwright.demand.CupDemand;
+import dev.urnwright.event.Coffee;
+import dev.urnwright.event.GuestGroup;
+import dev.urnwright.quantity.BrewRatio;
+import dev.urnwright.quantity.Strength;
+import java.util.List;
+
+/**
+ * One coffee of one group.
+ *
+ * @param group who
+ * @param coffee which of their coffees
+ * @param demand how many cups
+ * @param cup what goes into one cup
+ * @param needed the exact blend for all cups, spill and heels
+ * @param fills the dispensers that serve it, rounded; all alike
+ */
+public record GroupPlan(
+    GuestGroup group,
+    Coffee coffee,
+    CupDemand demand,
+    CupFill cup,
+    Blend needed,
+    List<Fill> fills) {
+  /** Copies the list. */
+  public GroupPlan {
+    fills = List.copyOf(fills);
+  }
+
+  /** The strength that the rounded fills give in the cup. */
+  public Strength strengthReached() {
+    double solids = fills.stream().mapToDouble(fill -> fill.blend().solids().grams()).sum();
+    double finished = fills.stream().mapToDouble(fill -> fill.blend().finished().grams()).sum();
+    return Strength.ofFraction(finished == 0 ? 0 : solids / finished);
+  }
+
+  /**
+   * What goes into one cup.
+   *
+   * @param blend concentrate, bypass and ice of one cup, exact
+   * @param caffeine in one cup
+   * @param totalWaterToCoffee all water over dose in this cup, for comparison with ordinary brews
+   */
+  public record CupFill(Blend blend, Caffeine caffeine, BrewRatio totalWaterToCoffee) {}
+
+  /**
+   * Caffeine in one cup.
+   *
+   * @param lowMilligrams the least
+   * @param highMilligrams the most
+   */
+  public record Caffeine(double lowMilligrams, double highMilligrams) {}
+}

@@ -1,0 +1,44 @@
+package dev.urnwright.plan;
+
+import dev.urnwright.event.Event;
+import dev.urnwright.event.Note;
+import java.util.List;
+
+/**
+ * Everything worked out for an event.
+ *
+ * @param event what was asked for
+ * @param coffees one plan for each coffee, in the event's order
+ * @param shopping what to buy for it
+ * @param cautions what can hurt someone or disappoint them
+ * @param notes every assumption made and default used
+ */
+public record Plan(
+    Event event,
+    List<CoffeePlan> coffees,
+    List<ShoppingLine> shopping,
+    List<Note> cautions,
+    List<Note> notes) {
+  /** Copies the lists. */
+  public Plan {
+    coffees = List.copyOf(coffees);
+    shopping = List.copyOf(shopping);
+    cautions = List.copyOf(cautions);
+    notes = List.copyOf(notes);
+  }
+
+  /** The groups of all coffees: one row for each coffee of a group. */
+  public List<GroupPlan> groups() {
+    return coffees.stream().flatMap(coffee -> coffee.groups().stream()).toList();
+  }
+
+  /** The batches of all coffees. */
+  public List<Batch> batches() {
+    return coffees.stream().flatMap(coffee -> coffee.batches().stream()).toList();
+  }
+
+  /** The fills of all groups. */
+  public List<Fill> fills() {
+    return groups().stream().flatMap(group -> group.fills().stream()).toList();
+  }
+}

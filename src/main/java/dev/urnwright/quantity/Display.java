@@ -1,0 +1,132 @@
+package dev.urnwright.quantity;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * Writes quantities for people, in one unit system, rounded to what can be read on the scale, jug
+ * or refractometer at hand. Nothing is rounded anywhere else but where a plan decides what to
+ * weigh.
+ *
+ * <p>Numbers have a decimal point; digits before it are grouped by a no-break space from 10 000 on.
+ *
+ * @param system the units to print
+ * @param scaleStep what the scale can tell apart, above 0; sets the decimals of a mass
+ */
+public record Display(UnitSystem system, Mass scaleStep) {
+  static final String NO_BREAK_SPACE = "\u00a0";
+
+  private static final double KILOGRAMS_FROM_GRAMS = 10_000;
+  private static final double POUNDS_FROM_OUNCES = 48;
+  private static final double OUNCES_PER_POUND = 16;
+  private static final double GALLONS_FROM_FLUID_OUNCES = 64;
+
+  /** Refuses a step of nothing. */
+  public Display {
+    if (scaleStep.isZero()) {
+      throw new IllegalArgumentException("a scale step must be above 0 g");
+    }
+  }
+
+  /**
+   * A mass as the scale shows it: grams, from 10 kg kilograms; or ounces, from 3 lb with pounds.
+   */
+  public Figure mass(Mass mass) {
+    if (system == UnitSystem.METRIC) {
+      return mass.grams() < KILOGRAMS_FROM_GRAMS
+          ? new Figure(decimal(mass.grams(), decimalsOf(scaleStep.grams())), "g")
+          : new Figure(
+              decimal(mass.kilograms(), Math.min(3, decimalsOf(scaleStep.kilograms()))), "kg");
+    }
+    int decimals = Math.min(2, Math.max(1, decimalsOf(rounded(scaleStep.ounces(), 4))));
+    double ounces = rounded(mass.ounces(), decimals);
+    if (ounces < POUNDS_FROM_OUNCES) {
+      return new Figure(decimal(ounces, decimals), "oz");
+    }
+    double pounds = Math.floor(ounces / OUNCES_PER_POUND);
+    return new Figure(
+        decimal(pounds, 0)
+            + NO_BREAK_SPACE
+            + "lb"
+            + NO_BREAK_SPACE
+            + decimal(ounces - pounds * OUNCES_PER_POUND, decimals),
+        "oz");
+  }
+
+  /** A volume: millilitres, from one litre litres; or fluid ounces, from 64 of them gallons. */
+  public Figure volume(Volume volume) {
+    if (system == UnitSystem.METRIC) {
+      return rounded(volume.millilitres(), 0) < 1000
+          ? new Figure(decimal(volume.millilitres(), 0), "ml")
+          : new Figure(decimal(volume.litres(), 2), "l");
+    }
+    return rounded(volume.fluidOunces(), 1) < GALLONS_FROM_FLUID_OUNCES
+        ? new Figure(decimal(volume.fluidOunces(), 1), "fl" + NO_BREAK_SPACE + "oz")
+        : new Figure(decimal(volume.gallons(), 2), "gal");
+  }
+
+  /** A temperature to the whole degree. */
+  public Figure temperature(Temperature temperature) {
+    return system == UnitSystem.METRIC
+        ? new Figure(decimal(temperature.celsius(), 0), "°C")
+        : new Figure(decimal(temperature.fahrenheit(), 0), "°F");
+  }
+
+  /** A strength to the hundredth of a percent that a refractometer shows. */
+  public Figure strength(Strength strength) {
+    return new Figure(decimal(strength.percent(), 2), "%");
+  }
+
+  /** An extraction to the tenth of a percent; an honest one is never surer than half a percent. */
+  public Figure extraction(Extraction extraction) {
+    return new Figure(decimal(extraction.percent(), 1), "%");
+  }
+
+  /** An absorption to the hundredth of a gram per gram. */
+  public Figure absorption(Absorption absorption) {
+    return new Figure(decimal(absorption.gramsPerGram(), 2), "g/g");
+  }
+
+  /** A share in percent, with at most one decimal, and that only when there is one. */
+  public Figure share(Share share) {
+    double percent = rounded(share.percent(), 1);
+    return new Figure(decimal(percent, percent == Math.rint(percent) ? 0 : 1), "%");
+  }
+
+  /** A brew ratio as the trade writes it, {@code 1:13.0}. */
+  public String ratio(BrewRatio ratio) {
+    return perGram(ratio.gramsPerGram());
+  }
+
+  /** Grams of whatever was named for each gram of coffee, written as {@code 1:19.4}. */
+  public String perGram(double gramsPerGram) {
+    return "1:" + decimal(gramsPerGram, 1);
+  }
+
+  /** A number with so many decimals, a half rounded away from zero. */
+  static String decimal(double value, int decimals) {
+    String plain =
+        BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+    int point = plain.indexOf('.');
+    String whole = point < 0 ? plain : plain.substring(0, point);
+    String rest = point < 0 ? "" : plain.substring(point);
+    return whole.length() <= 4 ? plain : grouped(whole) + rest;
+  }
+
+  private static String grouped(String whole) {
+    StringBuilder text = new StringBuilder(whole);
+    for (int at = whole.length() - 3; at > 0; at -= 3) {
+      text.insert(at, NO_BREAK_SPACE);
+    }
+    return text.toString();
+  }
+
+  private static double rounded(double value, int decimals) {
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).doubleValue();
+  }
+
+  private static int decimalsOf(double step) {
+    return Math.max(
+        0, BigDecimal.valueOf(step).setScale(4, RoundingMode.HALF_UP).stripTrailingZeros().scale());
+  }
+}
