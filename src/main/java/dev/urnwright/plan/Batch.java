@@ -1,8 +1,8 @@
 package dev.urnwright.plan;
 
 import dev.urnwright.brew.BrewBalance;
-import dev.urnwright.event.Brewer;
 import dev.urnwright.quantity.Volume;
+import dev.urnwright.schedule.BrewerUnit;
 import java.util.Optional;
 
 /**
@@ -15,17 +15,4 @@ import java.util.Optional;
  * @param waterByVolume the brew water as a volume at the event's filling temperature
  */
 public record Batch(
-    String id, int number, Optional<BrewerUnit> unit, BrewBalance brew, Volume waterByVolume) {
-  /**
-   * One brewer of a kind.
-   *
-   * @param brewer the kind
-   * @param number counted from 1 to {@link Brewer#count()}
-   */
-  public record BrewerUnit(Brewer brewer, int number) {
-    /** The kind's name, with the number when there are several. */
-    public String label() {
-      return brewer.count() == 1 ? brewer.name() : brewer.name() + " " + number;
-    }
-  }
-}
+    String id, int number, Optional<BrewerUnit> unit, BrewBalance brew, Volume waterByVolume) {}

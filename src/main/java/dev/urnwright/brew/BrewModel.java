@@ -1,0 +1,152 @@
+package dev.urnwright.brew;
+
+import dev.urnwright.quantity.Absorption;
+import dev.urnwright.quantity.BrewRatio;
+import dev.urnwright.quantity.Extraction;
+import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Share;
+import dev.urnwright.quantity.Strength;
+
+/**
+ * One coffee, brewed one way: what a dose and its water give, and what it takes for a strength.
+ *
+ * <p>The balance of water, for both methods, with {@code W} brew water, {@code v} steam loss,
+ * {@code a} absorption, {@code D} dose, {@code B} beverage:
+ *
+ * <pre>B = W(1 − v) − a·D        R = W / D        E = T·B / D</pre>
+ *
+ * @param method percolation or immersion
+ * @param curve extraction against ratio; for immersion, solids dissolved at the end of the steep
+ * @param absorption net liquid kept by the grounds
+ * @param steamLoss share of the brew water lost as vapour, below 100 %
+ */
+public record BrewModel(
+    BrewMethod method, ExtractionCurve curve, Absorption absorption, Share steamLoss) {
+  /** Past this a brew would be more solids than water; no refractometer for coffee reads so far. */
+  private static final double STRONGEST = 0.30;
+
+  private static final double WEAKEST_RATIO = 1000;
+  private static final int HALVINGS = 200;
+
+  /** Refuses a brew of nothing but steam. */
+  public BrewModel {
+    if (steamLoss.fraction() >= 1) {
+      throw new IllegalArgumentException(
+          "the steam loss must be below 100 %: " + steamLoss.percent() + " %");
+    }
+  }
+
+  /**
+   * The extraction of a brew that was weighed and read: {@code E = T·B / D} for percolation, the
+   * solids in all the liquid over the dose for immersion.
+   *
+   * @param strength as read, below 100 %
+   * @param ratio its brew ratio
+   * @param absorption what its grounds kept
+   * @param steamLoss what it lost as vapour
+   * @throws IllegalArgumentException if that would dissolve more than the whole dose
+   */
+  public static Extraction extractionOf(
+      BrewMethod method,
+      Strength strength,
+      BrewRatio ratio,
+      Absorption absorption,
+      Share steamLoss) {
+    return Extraction.ofFraction(
+        method.extraction(
+            strength.fraction(),
+            ratio.gramsPerGram() * (1 - steamLoss.fraction()),
+            absorption.gramsPerGram()));
+  }
+
+  /** The least ratio at which anything leaves the grounds; a brew's must be above it. */
+  public double dryRatio() {
+    return absorption.gramsPerGram() / (1 - steamLoss.fraction());
+  }
+
+  /**
+   * Beverage for each gram of dose, {@code R(1 − v) − a}; zero or less where nothing leaves them.
+   */
+  public double beveragePerDose(BrewRatio ratio) {
+    return waterPerDose(ratio.gramsPerGram()) - absorption.gramsPerGram();
+  }
+
+  /**
+   * The strength that a ratio gives.
+   *
+   * @param ratio above {@link #dryRatio()}, and high enough for a liquid
+   * @throws IllegalArgumentException if the ratio leaves no beverage, or one stronger than 100 %
+   */
+  public Strength strengthAt(BrewRatio ratio) {
+    if (beveragePerDose(ratio) <= 0) {
+      throw new IllegalArgumentException(
+          "at " + ratio + " the grounds keep all the water; above 1:" + dryRatio());
+    }
+    return Strength.ofFraction(strengthAt(ratio.gramsPerGram()));
+  }
+
+  /**
+   * The ratio that gives a strength. For a constant extraction and percolation it is {@code R =
+   * (E/T + a) / (1 − v)}; in general it is searched for, between the ratio that would give 30 % and
+   * 1:1000.
+   *
+   * @param strength from what 1:1000 gives to 30 %
+   * @throws IllegalArgumentException if the strength is outside that range
+   */
+  public BrewRatio ratioFor(Strength strength) {
+    double wanted = strength.fraction();
+    if (!(wanted <= STRONGEST && wanted >= strengthAt(WEAKEST_RATIO))) {
+      throw new IllegalArgumentException(
+          "no ratio from 1:" + dryRatio() + " to 1:1000 gives " + strength);
+    }
+    double strong = dryRatio();
+    double weak = WEAKEST_RATIO;
+    for (int i = 0; i < HALVINGS && weak - strong > 1e-13 * weak; i++) {
+      double middle = (strong + weak) / 2;
+      if (strengthAt(middle) >= wanted) {
+        strong = middle;
+      } else {
+        weak = middle;
+      }
+    }
+    return BrewRatio.ofGramsPerGram(strong);
+  }
+
+  /**
+   * Where everything goes in one brew.
+   *
+   * @param dose above 0
+   * @param water enough that some leaves the grounds
+   * @throws IllegalArgumentException if no beverage leaves the grounds
+   */
+  public BrewBalance brew(Mass dose, Mass water) {
+    Strength strength = strengthAt(BrewRatio.of(water, dose));
+    Mass steam = water.times(steamLoss.fraction());
+    Mass absorbed = absorption.of(dose);
+    return new BrewBalance(
+        dose, water, steam, absorbed, water.minus(steam).minus(absorbed), strength);
+  }
+
+  /** The dose for so much beverage, {@code D = B / (R(1 − v) − a)}. */
+  public Mass doseFor(Mass beverage, BrewRatio ratio) {
+    return beverage.times(1 / beveragePerDose(ratio));
+  }
+
+  /** The brew at a ratio that gives so much beverage. */
+  public BrewBalance forBeverage(Mass beverage, BrewRatio ratio) {
+    Mass dose = doseFor(beverage, ratio);
+    return brew(dose, ratio.waterFor(dose));
+  }
+
+  private double waterPerDose(double ratio) {
+    return ratio * (1 - steamLoss.fraction());
+  }
+
+  /** As a fraction; infinite where the grounds keep all the water, so that a search turns back. */
+  private double strengthAt(double ratio) {
+    double left = waterPerDose(ratio);
+    return left <= absorption.gramsPerGram()
+        ? Double.POSITIVE_INFINITY
+        : method.strength(curve.at(ratio), left, absorption.gramsPerGram());
+  }
+}
