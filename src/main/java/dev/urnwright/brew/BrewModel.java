@@ -65,6 +65,25 @@ public record BrewModel(
   }
 
   /**
+   * Whether a ratio leaves a liquid one could call coffee: one of 30 % strength at most.
+   *
+   * @return false where the grounds keep all the water, or nearly
+   */
+  public boolean brewsAt(BrewRatio ratio) {
+    return strengthAt(ratio.gramsPerGram()) <= STRONGEST;
+  }
+
+  /** Whether {@link #ratioFor} has a ratio for a strength. */
+  public boolean reaches(Strength strength) {
+    return strength.fraction() <= STRONGEST && strength.fraction() >= strengthAt(WEAKEST_RATIO);
+  }
+
+  /** The least ratio at which {@link #brewsAt} holds. */
+  public BrewRatio leastRatio() {
+    return ratioFor(Strength.ofFraction(STRONGEST));
+  }
+
+  /**
    * Beverage for each gram of dose, {@code R(1 − v) − a}; zero or less where nothing leaves them.
    */
   public double beveragePerDose(BrewRatio ratio) {
@@ -95,7 +114,7 @@ public record BrewModel(
    */
   public BrewRatio ratioFor(Strength strength) {
     double wanted = strength.fraction();
-    if (!(wanted <= STRONGEST && wanted >= strengthAt(WEAKEST_RATIO))) {
+    if (!reaches(strength)) {
       throw new IllegalArgumentException(
           "no ratio from 1:" + dryRatio() + " to 1:1000 gives " + strength);
     }

@@ -33,6 +33,11 @@ public record Fill(
     draws = List.copyOf(draws);
   }
 
+  /** How much of a dispenser a volume takes, at most all of it. */
+  static Share fullness(Volume volume, Dispenser dispenser) {
+    return Share.ofFraction(Math.min(1, volume.litres() / dispenser.capacity().litres()));
+  }
+
   /**
    * Concentrate out of one batch.
    *

@@ -2,9 +2,11 @@ package dev.urnwright.plan;
 
 import dev.urnwright.brew.Blend;
 import dev.urnwright.demand.CupDemand;
+import dev.urnwright.event.CaffeineContent;
 import dev.urnwright.event.Coffee;
 import dev.urnwright.event.GuestGroup;
 import dev.urnwright.quantity.BrewRatio;
+import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Strength;
 import java.util.List;
 
@@ -16,7 +18,7 @@ import java.util.List;
  * @param demand how many cups
  * @param cup what goes into one cup
  * @param needed the exact blend for all cups, spill and heels
- * @param fills the dispensers that serve it, rounded; all alike
+ * @param fills the dispensers that serve it, rounded; all take the same concentrate
  */
 public record GroupPlan(
     GuestGroup group,
@@ -52,5 +54,19 @@ public record GroupPlan(
    * @param lowMilligrams the least
    * @param highMilligrams the most
    */
-  public record Caffeine(double lowMilligrams, double highMilligrams) {}
+  public record Caffeine(double lowMilligrams, double highMilligrams) {
+    /** Drip coffee gives up between this share of its caffeine (from memory) … */
+    private static final double LEAST_EXTRACTED = 0.8;
+
+    /** … and all of it. */
+    private static final double MOST_EXTRACTED = 1.0;
+
+    /** Dose × content × extracted share, the low and the high ends together. */
+    static Caffeine of(Mass dose, CaffeineContent content) {
+      double milligrams = dose.grams() * 1000;
+      return new Caffeine(
+          milligrams * content.low().fraction() * LEAST_EXTRACTED,
+          milligrams * content.high().fraction() * MOST_EXTRACTED);
+    }
+  }
 }

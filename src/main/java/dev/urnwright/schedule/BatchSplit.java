@@ -1,7 +1,10 @@
 package dev.urnwright.schedule;
 
 import dev.urnwright.event.Brewer;
+import dev.urnwright.event.Equipment;
+import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Temperature;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -37,7 +40,39 @@ public record BatchSplit(List<Share> batches, Mass surplus) {
   }
 
   /**
-   * Shares a dose among the brewers.
+   * Shares a dose among the event's brewers.
+   *
+   * @param dose above 0
+   * @param ratio of the brew
+   * @param beveragePerDose grams of beverage for each gram of dose at that ratio, above 0
+   * @param equipment one kind of brewer at least
+   * @param beverageTemperature how warm the beverage is in the vessels
+   * @return empty when even one batch of the least dose is more than the dose, or when at this
+   *     ratio no brewer holds the water for its least dose
+   */
+  public static Optional<BatchSplit> of(
+      Mass dose,
+      BrewRatio ratio,
+      double beveragePerDose,
+      Equipment equipment,
+      Temperature beverageTemperature) {
+    Mass step = equipment.scaleStep();
+    List<DoseRange> ranges =
+        equipment.brewers().stream()
+            .map(
+                brewer ->
+                    DoseRange.of(
+                        brewer,
+                        ratio,
+                        beveragePerDose,
+                        brewer.vessel().map(v -> v.massOfWaterAt(beverageTemperature)),
+                        step))
+            .toList();
+    return of(dose, ranges, step);
+  }
+
+  /**
+   * Shares a dose among ranges.
    *
    * <p>Equal batches are tried first; on brewers of several kinds, each number of batches of every
    * kind is. Where the least doses leave no way to brew just the dose, the smallest that can be
@@ -65,7 +100,7 @@ public record BatchSplit(List<Share> batches, Mass surplus) {
         return Optional.of(new BatchSplit(shares.get(), Mass.ZERO));
       }
     }
-    return Optional.of(withSurplus(steps, fewest, usable, step));
+    return Optional.of(withSurplus(steps, usable, step));
   }
 
   /** The number of batches. */
@@ -96,7 +131,7 @@ public record BatchSplit(List<Share> batches, Mass surplus) {
         .map(levelled -> levelled.shares(step));
   }
 
-  private static BatchSplit withSurplus(long steps, long count, List<DoseRange> ranges, Mass step) {
+  private static BatchSplit withSurplus(long steps, List<DoseRange> ranges, Mass step) {
     // Some kinds' least doses are too large and the other kinds' greatest too small: brew the least
     // doses of the kind that wastes least.
     DoseRange range =

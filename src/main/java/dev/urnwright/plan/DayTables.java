@@ -1,0 +1,162 @@
+package dev.urnwright.plan;
+
+import dev.urnwright.brew.Blend;
+import dev.urnwright.event.Dispenser;
+import dev.urnwright.event.Event;
+import dev.urnwright.plan.OnTheDay.Correction;
+import dev.urnwright.plan.OnTheDay.Pour;
+import dev.urnwright.plan.OnTheDay.Rung;
+import dev.urnwright.plan.OnTheDay.TasteLadder;
+import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Strength;
+import dev.urnwright.quantity.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Works out what to do on the day for each likely reading, and rung by rung for each taste. */
+final class DayTables {
+  /** Readings on the table, this many below the planned one and as many above. */
+  private static final int EACH_WAY = 7;
+
+  /** Between two of them, in hundredths of a percent: twice what a refractometer can tell apart. */
+  private static final int READING_STEP = 2;
+
+  private static final int MOST_RUNGS = 20;
+
+  private final Event event;
+  private final List<GroupPlan> groups;
+  private final List<GroupNeed> needs;
+  private final Strength planned;
+  private final Mass step;
+
+  /**
+   * Tables for one coffee.
+   *
+   * @param needs one for each group
+   * @param planned strength of the concentrate that the batches give
+   */
+  DayTables(Event event, List<GroupPlan> groups, List<GroupNeed> needs, Strength planned) {
+    this.event = event;
+    this.groups = groups;
+    this.needs = needs;
+    this.planned = planned;
+    this.step = event.equipment().scaleStep();
+  }
+
+  OnTheDay tables() {
+    return new OnTheDay(corrections(), ladder());
+  }
+
+  private List<Correction> corrections() {
+    long hundredths = Math.round(planned.percent() * 100);
+    List<Correction> corrections = new ArrayList<>();
+    for (int i = -EACH_WAY; i <= EACH_WAY; i++) {
+      long reading = hundredths + (long) i * READING_STEP;
+      if (reading > 0) {
+        corrections.add(correction(Strength.ofPercent(reading / 100.0), i == 0));
+      }
+    }
+    return corrections;
+  }
+
+  private Correction correction(Strength reading, boolean asPlanned) {
+    List<Pour> pours =
+        IntStream.range(0, groups.size())
+            .mapToObj(
+                i -> {
+                  Fill fill = groups.get(i).fills().get(0);
+                  return asPlanned
+                      ? new Pour(
+                          fill.blend().concentrate(),
+                          fill.blend().bypass(),
+                          fill.blend().strength(),
+                          0)
+                      : pour(fill, groups.get(i), needs.get(i), reading);
+                })
+            .toList();
+    return new Correction(reading, asPlanned, pours);
+  }
+
+  /**
+   * The same total of a stronger concentrate; the same concentrate, less water, of a weaker one.
+   */
+  private Pour pour(Fill fill, GroupPlan group, GroupNeed need, Strength reading) {
+    double wanted = group.group().strength().fraction();
+    double melts = need.ice().fraction();
+    Mass liquid = fill.blend().liquid();
+    double finished = liquid.grams() / (1 - melts);
+    Mass forTotal =
+        Mass.ofGrams(finished * wanted / reading.fraction()).roundUpTo(step).min(liquid);
+    if (forTotal.compareTo(fill.blend().concentrate()) <= 0) {
+      return poured(forTotal, liquid.minus(forTotal), reading, melts, 0);
+    }
+    Mass concentrate = fill.blend().concentrate();
+    double makes = concentrate.grams() * reading.fraction() / wanted * (1 - melts);
+    Mass bypass =
+        Mass.ofGrams(Math.max(0, makes - concentrate.grams()))
+            .roundTo(step)
+            .min(fill.blend().bypass());
+    return poured(
+        concentrate,
+        bypass,
+        reading,
+        melts,
+        cups(fill, need, liquid) - cups(fill, need, concentrate.plus(bypass)));
+  }
+
+  private static Pour poured(
+      Mass concentrate, Mass bypass, Strength reading, double melts, int cupsShort) {
+    Mass ice = concentrate.plus(bypass).times(melts / (1 - melts));
+    return new Pour(
+        concentrate,
+        bypass,
+        new Blend(concentrate, bypass, ice, reading).strength(),
+        Math.max(0, cupsShort));
+  }
+
+  /** Whole cups out of one dispenser. */
+  private int cups(Fill fill, GroupNeed need, Mass liquid) {
+    double heel =
+        fill.dispenser()
+            .map(Dispenser::heel)
+            .map(h -> h.massOfWaterAt(need.filledAt()).grams())
+            .orElse(0.0);
+    double eachCup =
+        need.cupMass().grams()
+            * (1 + event.serving().spill().fraction())
+            * (1 - need.ice().fraction());
+    return (int) Math.floor(Math.max(0, liquid.grams() - heel) / eachCup + 1e-9);
+  }
+
+  private TasteLadder ladder() {
+    boolean metric = event.print().units() == UnitSystem.METRIC;
+    Mass sample = metric ? Mass.ofGrams(100) : Mass.ofOunces(4);
+    Mass rung = metric ? Mass.ofGrams(10) : Mass.ofOunces(0.4);
+    double weakest =
+        groups.stream().mapToDouble(g -> g.group().strength().fraction()).min().orElseThrow();
+    List<Rung> rungs = new ArrayList<>();
+    for (int n = 1; n <= MOST_RUNGS; n++) {
+      Mass water = rung.times(n);
+      Strength strength = new Blend(sample, water, Mass.ZERO, planned).strength();
+      rungs.add(new Rung(water, strength, bypasses(water.grams() / sample.grams())));
+      if (strength.fraction() < weakest * 0.93) { // one rung or so beyond the weakest group
+        break;
+      }
+    }
+    return new TasteLadder(sample, rung, rungs);
+  }
+
+  private List<Mass> bypasses(double waterPerConcentrate) {
+    return groups.stream()
+        .map(group -> group.fills().get(0).blend())
+        .map(
+            fill ->
+                Mass.ofGrams(
+                        Math.max(
+                            0,
+                            fill.concentrate().grams() * waterPerConcentrate - fill.ice().grams()))
+                    .roundTo(step))
+        .toList();
+  }
+}

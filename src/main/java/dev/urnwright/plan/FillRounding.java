@@ -1,0 +1,113 @@
+package dev.urnwright.plan;
+
+import dev.urnwright.brew.Blend;
+import dev.urnwright.event.Dispenser;
+import dev.urnwright.event.Equipment;
+import dev.urnwright.event.Serving;
+import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Strength;
+import dev.urnwright.quantity.Temperature;
+import dev.urnwright.quantity.Volume;
+import dev.urnwright.schedule.DispenserChoice.Chosen;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Turns exact blends into fills that can be weighed: concentrate rounded up, water to the nearest
+ * step unless that left a guest short.
+ */
+final class FillRounding {
+  private final Mass step;
+  private final Volume mark;
+
+  FillRounding(Equipment equipment, Serving serving) {
+    this.step = equipment.scaleStep();
+    this.mark = equipment.jugMark();
+  }
+
+  /**
+   * The part of a group's blend that goes into one of its dispensers.
+   *
+   * @param need whose
+   * @param dispenser the kind, when the event lists any
+   * @param fills how many alike
+   * @param concentrate for each, rounded up
+   * @param finished for each, exact
+   */
+  record Share(
+      GroupNeed need, Optional<Dispenser> dispenser, int fills, Mass concentrate, Mass finished) {
+    Mass concentrateOfAll() {
+      return concentrate.times(fills);
+    }
+  }
+
+  Share share(GroupNeed need, Optional<Chosen> chosen, Blend exact) {
+    int fills = chosen.map(Chosen::fills).orElse(1);
+    return new Share(
+        need,
+        chosen.map(Chosen::dispenser),
+        fills,
+        exact.concentrate().times(1.0 / fills).roundUpTo(step),
+        exact.finished().times(1.0 / fills));
+  }
+
+  /**
+   * The fills of each share, drawn from the batches in the order in which the groups are served.
+   *
+   * @param batches enough for all shares
+   */
+  List<List<Fill>> fill(String coffeeKey, List<Share> shares, List<Batch> batches) {
+    ConcentrateTap tap = new ConcentrateTap(batches);
+    Fill[][] fills = new Fill[shares.size()][];
+    IntStream.range(0, shares.size())
+        .boxed()
+        .sorted(Comparator.comparing(i -> ServiceOrder.of(shares.get(i).need().group())))
+        .forEach(
+            i -> {
+              Share share = shares.get(i);
+              fills[i] = new Fill[share.fills()];
+              for (int n = 0; n < share.fills(); n++) {
+                fills[i][n] =
+                    fill(coffeeKey + "-F" + tap.nextNumber(), share, tap.draw(share.concentrate()));
+              }
+            });
+    List<List<Fill>> all = new ArrayList<>();
+    Arrays.stream(fills).map(List::of).forEach(all::add);
+    return all;
+  }
+
+  private Fill fill(String id, Share share, ConcentrateTap.Drawn drawn) {
+    GroupNeed need = share.need();
+    Mass ice = share.finished().times(need.ice().fraction());
+    Mass bypass = bypass(share, drawn.strength(), ice);
+    Blend blend = new Blend(share.concentrate(), bypass, ice, drawn.strength());
+    Temperature warm = need.filledAt();
+    Volume volume = Volume.ofWater(blend.liquid(), warm);
+    Volume jug = Volume.ofWater(bypass, warm).roundTo(mark);
+    Blend byJug = new Blend(share.concentrate(), jug.massOfWaterAt(warm), ice, drawn.strength());
+    return new Fill(
+        id,
+        need.group().name(),
+        share.dispenser(),
+        drawn.draws(),
+        blend,
+        new Fill.Level(volume, share.dispenser().map(d -> Fill.fullness(volume, d))),
+        new Fill.JugPour(jug, byJug.strength()));
+  }
+
+  /** The water that comes nearest to the strength, and never makes less than the guests need. */
+  private Mass bypass(Share share, Strength concentrate, Mass ice) {
+    double forStrength =
+        share.concentrate().grams()
+            * concentrate.fraction()
+            / share.need().group().strength().fraction();
+    double others = share.concentrate().grams() + ice.grams();
+    Mass nearest = Mass.ofGrams(Math.max(0, forStrength - others)).roundTo(step);
+    Mass enough = Mass.ofGrams(Math.max(0, share.finished().grams() - others)).roundUpTo(step);
+    return nearest.max(enough);
+  }
+}

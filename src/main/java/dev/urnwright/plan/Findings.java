@@ -1,0 +1,49 @@
+package dev.urnwright.plan;
+
+import dev.urnwright.event.Event;
+import dev.urnwright.event.Note;
+import dev.urnwright.problem.Problem;
+import dev.urnwright.quantity.Display;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What comes to light while planning: problems, cautions and notes, in the user's units. */
+final class Findings {
+  private final Display display;
+  private final List<Problem> problems = new ArrayList<>();
+  private final List<Note> cautions = new ArrayList<>();
+  private final List<Note> notes = new ArrayList<>();
+
+  Findings(Event event) {
+    this.display = new Display(event.print().units(), event.equipment().scaleStep());
+    notes.addAll(event.defaults());
+  }
+
+  Display display() {
+    return display;
+  }
+
+  void refuse(Problem problem) {
+    problems.add(problem);
+  }
+
+  void caution(String code, String text) {
+    cautions.add(new Note(code, text));
+  }
+
+  void note(String code, String text) {
+    notes.add(new Note(code, text));
+  }
+
+  List<Problem> problems() {
+    return problems;
+  }
+
+  List<Note> cautions() {
+    return cautions;
+  }
+
+  List<Note> notes() {
+    return notes;
+  }
+}
