@@ -2,6 +2,9 @@ package dev.urnwright.quantity;
 
 import java.math.BigDecimal;
 import java.util.Currency;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * An amount of money in one currency.
@@ -10,10 +13,41 @@ import java.util.Currency;
  * @param currency an ISO 4217 currency
  */
 public record Money(BigDecimal amount, Currency currency) {
+  private static final String EXPECTED =
+      "expected an amount and the three letters of its currency, such as 26.50 EUR";
+
+  private static final Pattern WRITTEN = Pattern.compile("(.+?) ?([A-Za-z]{3})");
+
   /** Refuses a negative amount. */
   public Money {
     if (amount.signum() < 0) {
       throw new IllegalArgumentException("a price must be 0 or more: " + amount);
+    }
+  }
+
+  /**
+   * Reads an amount and its currency, {@code 26.50 EUR}.
+   *
+   * @throws UnreadableException if it isn't 0 or more of an ISO 4217 currency
+   */
+  public static Money parse(String text) {
+    String plain = Plain.quantity(text, EXPECTED);
+    Matcher money = WRITTEN.matcher(plain);
+    if (!money.matches()) {
+      throw new UnreadableException("'" + plain + "' is not an amount of money", EXPECTED);
+    }
+    BigDecimal amount = Measure.number(money.group(1), EXPECTED);
+    if (amount.signum() < 0 || amount.scale() > 4) {
+      throw new UnreadableException("'" + plain + "' is not a price", EXPECTED);
+    }
+    return new Money(amount, currency(money.group(2).toUpperCase(Locale.ROOT)));
+  }
+
+  private static Currency currency(String code) {
+    try {
+      return Currency.getInstance(code);
+    } catch (IllegalArgumentException unknown) {
+      throw new UnreadableException("'" + code + "' is not an ISO 4217 currency", EXPECTED);
     }
   }
 

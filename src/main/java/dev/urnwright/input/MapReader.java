@@ -1,0 +1,82 @@
+package dev.urnwright.input;
+
+import dev.urnwright.problem.Location;
+import java.util.Map;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+
+/** One mapping of the file, read by its table of fields. */
+final class MapReader {
+  private final Map<String, Entries.Entry> entries;
+  private final Location start;
+  private final Problems problems;
+
+  private MapReader(Map<String, Entries.Entry> entries, Location start, Problems problems) {
+    this.entries = entries;
+    this.start = start;
+    this.problems = problems;
+  }
+
+  /** Takes up a mapping, with a problem for each key unknown, double or missing. */
+  static Optional<MapReader> of(Node node, Fields fields, Problems problems) {
+    if (Part.mapping(fields).read(node, problems).isEmpty()
+        || !(node instanceof MappingNode mapping)) {
+      return Optional.empty();
+    }
+    Map<String, Entries.Entry> entries = Entries.of(mapping, problems);
+    Location start = problems.locationOf(node);
+    entries.forEach(
+        (key, entry) ->
+            fields
+                .unknown(key)
+                .ifPresent(
+                    expected ->
+                        problems.at(entry.place(), "unknown key " + Words.quoted(key), expected)));
+    for (Field<?> field : fields.fields()) {
+      if (field.required() && !entries.containsKey(field.name())) {
+        problems.at(
+            start,
+            "this " + fields.what() + " has no '" + field.name() + "'",
+            field.kind().expected());
+      }
+    }
+    return Optional.of(new MapReader(entries, start, problems));
+  }
+
+  /** The value of a field; empty when it is left out, or is a problem. */
+  <T> Optional<T> read(Field<T> field) {
+    return Optional.ofNullable(entries.get(field.name()))
+        .flatMap(entry -> field.kind().read(entry.value(), problems));
+  }
+
+  boolean has(Field<?> field) {
+    return entries.containsKey(field.name());
+  }
+
+  /** Where the mapping begins. */
+  Location start() {
+    return start;
+  }
+
+  /** Where a field's key stands; the beginning of the mapping when it is left out. */
+  Location keyOf(Field<?> field) {
+    return has(field) ? entries.get(field.name()).place() : start;
+  }
+
+  /** Where a field's value stands; the beginning of the mapping when it is left out. */
+  Location valueOf(Field<?> field) {
+    return has(field) ? problems.locationOf(entries.get(field.name()).value()) : start;
+  }
+
+  /** A problem when both stand here. */
+  void oneOf(Field<?> one, Field<?> other) {
+    if (has(one) && has(other)) {
+      Location later = keyOf(one).compareTo(keyOf(other)) > 0 ? keyOf(one) : keyOf(other);
+      problems.at(
+          later,
+          "both '" + one.name() + "' and '" + other.name() + "' stand here",
+          "expected one of them");
+    }
+  }
+}

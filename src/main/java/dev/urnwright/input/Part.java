@@ -1,0 +1,86 @@
+package dev.urnwright.input;
+
+import java.util.List;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
+
+/** Kinds that hold others, left to the binder of what they hold. */
+final class Part {
+  private Part() {}
+
+  /** A mapping of these fields. */
+  static Kind<Node> mapping(Fields fields) {
+    return new Mapping(fields);
+  }
+
+  /** A list of such mappings. */
+  static Kind<List<Node>> list(Fields fields) {
+    return new Listing(fields);
+  }
+
+  /** Whatever the binder makes of it. */
+  static Kind<Node> any(String expected) {
+    return new Any(expected);
+  }
+
+  /**
+   * A mapping.
+   *
+   * @param fields its table
+   */
+  record Mapping(Fields fields) implements Kind<Node> {
+    @Override
+    public Optional<Node> read(Node node, Problems problems) {
+      if (node instanceof MappingNode) {
+        return Optional.of(node);
+      }
+      problems.at(node, "this " + fields.what() + " has no keys", expected());
+      return Optional.empty();
+    }
+
+    @Override
+    public String expected() {
+      return "expected indented lines of key and value: " + String.join(", ", fields.names());
+    }
+  }
+
+  /**
+   * A list of mappings.
+   *
+   * @param fields the table of each
+   */
+  record Listing(Fields fields) implements Kind<List<Node>> {
+    @Override
+    public Optional<List<Node>> read(Node node, Problems problems) {
+      if (node instanceof SequenceNode sequence && !sequence.getValue().isEmpty()) {
+        return Optional.of(sequence.getValue());
+      }
+      problems.at(
+          node,
+          node instanceof SequenceNode ? "this list is empty" : "this is not a list",
+          expected());
+      return Optional.empty();
+    }
+
+    @Override
+    public String expected() {
+      return "expected one or more entries that begin with a dash, such as - "
+          + fields.names().get(0)
+          + ": …";
+    }
+  }
+
+  /**
+   * Anything.
+   *
+   * @param expected what is expected, in words
+   */
+  record Any(String expected) implements Kind<Node> {
+    @Override
+    public Optional<Node> read(Node node, Problems problems) {
+      return Optional.of(node);
+    }
+  }
+}

@@ -1,0 +1,124 @@
+package dev.urnwright.input;
+
+import dev.urnwright.event.Paper;
+import dev.urnwright.event.Print;
+import dev.urnwright.event.Window;
+import dev.urnwright.quantity.Dimension;
+import dev.urnwright.quantity.Extraction;
+import dev.urnwright.quantity.Measure;
+import dev.urnwright.quantity.MeasureRange;
+import dev.urnwright.quantity.Strength;
+import dev.urnwright.quantity.Unit;
+import dev.urnwright.quantity.UnitSystem;
+import java.util.List;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.nodes.Node;
+
+/** Binds how the sheets print. */
+final class PrintBinder {
+  private static final Field<MeasureRange> WINDOW_STRENGTH =
+      Field.optional(
+          "strength",
+          Amounts.range(Dimension.PERCENTAGE, "1.15 % to 1.45 %", "0.1 %", "10 %"),
+          "the strengths that are usually liked");
+  private static final Field<MeasureRange> WINDOW_EXTRACTION =
+      Field.optional(
+          "extraction",
+          Amounts.range(Dimension.PERCENTAGE, "18 % to 22 %", "5 %", "35 %"),
+          "the extractions that are usually liked");
+  private static final Fields WINDOW_FIELDS =
+      Fields.of("window", WINDOW_STRENGTH, WINDOW_EXTRACTION);
+
+  static final Field<UnitSystem> UNITS =
+      Field.optional(
+          "units",
+          Words.choice(List.of("metric", "us"), UnitSystem.METRIC, UnitSystem.US),
+          "what the sheets print; the file may mix both");
+  static final Field<Paper> PAPER =
+      Field.optional(
+          "paper",
+          Words.choice(List.of("A4", "Letter"), Paper.A4, Paper.LETTER),
+          "the paper that the sheets are printed on");
+  static final Field<Node> WINDOW =
+      Field.optional(
+          "window", Part.mapping(WINDOW_FIELDS), "what you aim for on the control chart");
+
+  private final Binding binding;
+
+  PrintBinder(Binding binding) {
+    this.binding = binding;
+  }
+
+  static UnitSystem units(MapReader event, Defaults defaults) {
+    return defaults.fill(
+        event.read(UNITS), UnitSystem.METRIC, "default-units", () -> "Sheets print metric units");
+  }
+
+  Print bind(MapReader event) {
+    UnitSystem units = binding.display().system();
+    Paper usual = units == UnitSystem.US ? Paper.LETTER : Paper.A4;
+    Paper paper =
+        binding
+            .defaults()
+            .fill(
+                event.read(PAPER),
+                usual,
+                "default-paper",
+                () ->
+                    "Sheets are laid out for " + (usual == Paper.A4 ? "A4" : "Letter") + " paper");
+    return new Print(units, paper, window(event));
+  }
+
+  private Window window(MapReader event) {
+    Optional<MapReader> window =
+        event.read(WINDOW).flatMap(node -> MapReader.of(node, WINDOW_FIELDS, binding.problems()));
+    Optional<MeasureRange> strengths = window.flatMap(map -> range(map, WINDOW_STRENGTH));
+    Optional<MeasureRange> extractions = window.flatMap(map -> range(map, WINDOW_EXTRACTION));
+    if (strengths.isEmpty()) {
+      binding
+          .defaults()
+          .note(
+              "default-window-strength",
+              "A cup is usually liked from "
+                  + binding.display().strength(Window.USUAL.weakest())
+                  + " to "
+                  + binding.display().strength(Window.USUAL.strongest())
+                  + " strong");
+    }
+    if (extractions.isEmpty()) {
+      binding
+          .defaults()
+          .note(
+              "default-window-extraction",
+              "A cup is usually liked when "
+                  + binding.display().extraction(Window.USUAL.leastExtracted())
+                  + " to "
+                  + binding.display().extraction(Window.USUAL.mostExtracted())
+                  + " of the coffee is extracted");
+    }
+    return new Window(
+        strengths.map(range -> strength(range.low())).orElse(Window.USUAL.weakest()),
+        strengths.map(range -> strength(range.high())).orElse(Window.USUAL.strongest()),
+        extractions.map(range -> extraction(range.low())).orElse(Window.USUAL.leastExtracted()),
+        extractions.map(range -> extraction(range.high())).orElse(Window.USUAL.mostExtracted()));
+  }
+
+  private Optional<MeasureRange> range(MapReader window, Field<MeasureRange> field) {
+    Optional<MeasureRange> range = window.read(field);
+    if (range.isPresent() && range.get().low().equals(range.get().high())) {
+      binding
+          .problems()
+          .at(window.valueOf(field), "this range has no width", field.kind().expected());
+      return Optional.empty();
+    }
+    return range;
+  }
+
+  private static Strength strength(Measure measure) {
+    return Strength.ofPercent(measure.in(Unit.PERCENT));
+  }
+
+  private static Extraction extraction(Measure measure) {
+    return Extraction.ofPercent(measure.in(Unit.PERCENT));
+  }
+}

@@ -1,0 +1,70 @@
+package dev.urnwright.input;
+
+import dev.urnwright.quantity.UnreadableException;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/** Kinds of values that are words: names, and choices among a few. */
+final class Words {
+  private static final int LONGEST_NAME = 120;
+
+  /** Control characters, line ends, and marks that turn the direction of writing. */
+  private static final Pattern UNPRINTABLE =
+      Pattern.compile(
+          "[\\p{Cc}\\p{Zl}\\p{Zp}\\p{Cs}\\x{202A}-\\x{202E}\\x{2066}-\\x{2069}\\x{FEFF}\\x{FFF9}-\\x{FFFF}]");
+
+  private Words() {}
+
+  /** A name for people: one line of 1 to 120 characters. */
+  static Kind<String> name(String example) {
+    String expected = "expected a name such as " + example;
+    return new Scalar<>(expected, text -> parseName(text, expected));
+  }
+
+  static String parseName(String text, String expected) {
+    String name = text.strip();
+    if (name.isEmpty()) {
+      throw new UnreadableException("this name is blank", expected);
+    }
+    if (UNPRINTABLE.matcher(name).find()) {
+      throw new UnreadableException(
+          "this name has a character that can't be printed", expected + ", on one line");
+    }
+    int length = name.codePointCount(0, name.length());
+    if (length > LONGEST_NAME) {
+      throw new UnreadableException(
+          "this name has " + length + " characters", "expected " + LONGEST_NAME + " at most");
+    }
+    return name;
+  }
+
+  /** One of a few words, whatever the case of its letters. */
+  @SafeVarargs
+  static <T> Kind<T> choice(List<String> names, T... values) {
+    String expected = "expected " + String.join(" or ", names);
+    return new Scalar<>(
+        expected,
+        text -> {
+          for (int i = 0; i < values.length; i++) {
+            if (names.get(i).equalsIgnoreCase(text.strip())) {
+              return values[i];
+            }
+          }
+          throw new UnreadableException(quoted(text) + " is not known", expected);
+        });
+  }
+
+  /** A text as it is quoted in a problem, shortened, without what can't be printed. */
+  static String quoted(String text) {
+    String plain = UNPRINTABLE.matcher(text).replaceAll("?").strip().toString();
+    int longest = 40;
+    return plain.codePointCount(0, plain.length()) <= longest
+        ? "'" + plain + "'"
+        : "'" + plain.substring(0, plain.offsetByCodePoints(0, longest)) + "…'";
+  }
+
+  static boolean sameName(String one, String other) {
+    return one.toLowerCase(Locale.ROOT).equals(other.toLowerCase(Locale.ROOT));
+  }
+}
