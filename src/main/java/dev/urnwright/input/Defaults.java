@@ -54,7 +54,7 @@ final class Defaults {
     if (names.isEmpty()) {
       return "";
     }
-    String named = ": " + String.join(", ", names.subList(0, Math.min(MOST_NAMED, names.size())));
+    String named = ": " + String.join("; ", names.subList(0, Math.min(MOST_NAMED, names.size())));
     return names.size() <= MOST_NAMED
         ? named
         : named + " and " + (names.size() - MOST_NAMED) + " more";
