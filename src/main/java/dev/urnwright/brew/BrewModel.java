@@ -25,7 +25,15 @@ public record BrewModel(
   /** Past this a brew would be more solids than water; no refractometer for coffee reads so far. */
   private static final double STRONGEST = 0.30;
 
+  /**
+   * Grounds that keep all but this much, grams per gram of dose, give nothing worth brewing.
+   * Steeped coffee comes here long before it is too strong: at 3 g/g kept, 1:3 gives not a drop.
+   */
+  private static final double LEAST_BEVERAGE_PER_DOSE = 0.5;
+
+  private static final double LEAST_RATIO = 0.1;
   private static final double WEAKEST_RATIO = 1000;
+  private static final double NOISE = 1e-9;
   private static final int HALVINGS = 200;
 
   /** Refuses a brew of nothing but steam. */
@@ -64,23 +72,42 @@ public record BrewModel(
     return absorption.gramsPerGram() / (1 - steamLoss.fraction());
   }
 
+  /** Whether there is any ratio up to 1:1000 at which {@link #brewsAt} holds. */
+  public boolean brews() {
+    return runningRatio() <= WEAKEST_RATIO && strengthAt(WEAKEST_RATIO) <= STRONGEST;
+  }
+
   /**
-   * Whether a ratio leaves a liquid one could call coffee: one of 30 % strength at most.
+   * Whether a ratio leaves a liquid one could call coffee: half a gram of it at least for each gram
+   * of dose, and 30 % strong at most.
    *
    * @return false where the grounds keep all the water, or nearly
    */
   public boolean brewsAt(BrewRatio ratio) {
-    return strengthAt(ratio.gramsPerGram()) <= STRONGEST;
+    return ratio.gramsPerGram() >= runningRatio() * (1 - NOISE)
+        && strengthAt(ratio.gramsPerGram()) <= STRONGEST * (1 + NOISE);
   }
 
   /** Whether {@link #ratioFor} has a ratio for a strength. */
   public boolean reaches(Strength strength) {
-    return strength.fraction() <= STRONGEST && strength.fraction() >= strengthAt(WEAKEST_RATIO);
+    return brews()
+        && strength.fraction() <= strengthAt(leastRatio().gramsPerGram())
+        && strength.fraction() >= strengthAt(WEAKEST_RATIO);
   }
 
-  /** The least ratio at which {@link #brewsAt} holds. */
+  /**
+   * The least ratio at which {@link #brewsAt} holds; no brew is stronger.
+   *
+   * @throws IllegalArgumentException if there is none, see {@link #brews}
+   */
   public BrewRatio leastRatio() {
-    return ratioFor(Strength.ofFraction(STRONGEST));
+    if (!brews()) {
+      throw new IllegalArgumentException(
+          "the grounds keep the water at any ratio: " + absorption + ", " + steamLoss + " steam");
+    }
+    double running = runningRatio();
+    return BrewRatio.ofGramsPerGram(
+        strengthAt(running) <= STRONGEST ? running : search(STRONGEST, running).weak());
   }
 
   /**
@@ -106,29 +133,17 @@ public record BrewModel(
 
   /**
    * The ratio that gives a strength. For a constant extraction and percolation it is {@code R =
-   * (E/T + a) / (1 − v)}; in general it is searched for, between the ratio that would give 30 % and
-   * 1:1000.
+   * (E/T + a) / (1 − v)}; in general it is searched for, between {@link #leastRatio} and 1:1000.
    *
-   * @param strength from what 1:1000 gives to 30 %
+   * @param strength from what 1:1000 gives to what {@link #leastRatio} gives
    * @throws IllegalArgumentException if the strength is outside that range
    */
   public BrewRatio ratioFor(Strength strength) {
-    double wanted = strength.fraction();
     if (!reaches(strength)) {
-      throw new IllegalArgumentException(
-          "no ratio from 1:" + dryRatio() + " to 1:1000 gives " + strength);
+      throw new IllegalArgumentException("no ratio up to 1:1000 gives " + strength);
     }
-    double strong = dryRatio();
-    double weak = WEAKEST_RATIO;
-    for (int i = 0; i < HALVINGS && weak - strong > 1e-13 * weak; i++) {
-      double middle = (strong + weak) / 2;
-      if (strengthAt(middle) >= wanted) {
-        strong = middle;
-      } else {
-        weak = middle;
-      }
-    }
-    return BrewRatio.ofGramsPerGram(strong);
+    return BrewRatio.ofGramsPerGram(
+        search(strength.fraction(), leastRatio().gramsPerGram()).strong());
   }
 
   /**
@@ -157,11 +172,35 @@ public record BrewModel(
     return brew(dose, ratio.waterFor(dose));
   }
 
+  /** Two ratios next to each other, between which the strength falls below the wanted one. */
+  private record Crossing(double strong, double weak) {}
+
+  private Crossing search(double wanted, double from) {
+    double strong = from;
+    double weak = WEAKEST_RATIO;
+    for (int i = 0; i < HALVINGS && weak - strong > 1e-13 * weak; i++) {
+      double middle = (strong + weak) / 2;
+      if (strengthAt(middle) >= wanted) {
+        strong = middle;
+      } else {
+        weak = middle;
+      }
+    }
+    return new Crossing(strong, weak);
+  }
+
+  /** The least ratio at which enough beverage leaves the grounds. */
+  private double runningRatio() {
+    return Math.max(
+        LEAST_RATIO,
+        (absorption.gramsPerGram() + LEAST_BEVERAGE_PER_DOSE) / (1 - steamLoss.fraction()));
+  }
+
   private double waterPerDose(double ratio) {
     return ratio * (1 - steamLoss.fraction());
   }
 
-  /** As a fraction; infinite where the grounds keep all the water, so that a search turns back. */
+  /** As a fraction; infinite where the grounds keep all the water. */
   private double strengthAt(double ratio) {
     double left = waterPerDose(ratio);
     return left <= absorption.gramsPerGram()

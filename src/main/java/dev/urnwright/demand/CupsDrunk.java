@@ -16,6 +16,12 @@ final class CupsDrunk {
    */
   private static final double NOISE = 1e-9;
 
+  /**
+   * A level missed by less than this part of it, or of what it leaves to chance, is met: a half is
+   * a half whichever way binary rounding has turned the sum.
+   */
+  private static final double LEVEL_NOISE = 1e-10;
+
   private final int guests;
   private final double drinkerProbability;
   private final int surelyEach;
@@ -69,7 +75,8 @@ final class CupsDrunk {
   }
 
   /** The smallest number of cups that is enough with at least this probability, below 1. */
-  int enoughWith(double level) {
+  int enoughWith(double wanted) {
+    double level = wanted - LEVEL_NOISE * Math.min(wanted, 1 - wanted);
     long low = -1; // atMost(low) < level
     long high = (long) guests * (surelyEach + (oneMoreProbability > 0 ? 1 : 0)); // surely enough
     long guess = Math.min(high - 1, (long) Math.ceil(mean() + 12 * spread() + 40));

@@ -12,6 +12,7 @@ import dev.urnwright.problem.Problem;
 import dev.urnwright.quantity.Absorption;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Extraction;
+import dev.urnwright.quantity.Share;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,6 +34,9 @@ record CoffeeModel(Coffee coffee, BrewModel brewing, Optional<BrewRatio> referen
   /** Assumed when the user gives neither a reference nor an extraction: the centre of the chart. */
   private static final Extraction USUAL_EXTRACTION = Extraction.ofPercent(20);
 
+  /** Half of the water as steam is a boiling pot, not a brew. */
+  private static final Share MOST_STEAM = Share.ofPercent(50);
+
   /** A ratio for a curve that is the same everywhere. */
   private static final BrewRatio ANYWHERE = BrewRatio.ofGramsPerGram(16);
 
@@ -41,14 +45,26 @@ record CoffeeModel(Coffee coffee, BrewModel brewing, Optional<BrewRatio> referen
     BrewProfile profile = coffee.profile();
     BrewMethod method =
         profile.method() == Method.PERCOLATION ? BrewMethod.PERCOLATION : BrewMethod.IMMERSION;
+    if (profile.steamLoss().compareTo(MOST_STEAM) > 0) {
+      findings.refuse(
+          new Problem(
+              coffee.location(),
+              "a steam loss of "
+                  + findings.display().share(profile.steamLoss())
+                  + " leaves no brew",
+              "at most " + findings.display().share(MOST_STEAM)));
+      return Optional.empty();
+    }
     Optional<Absorption> weighed = Optional.empty();
     Optional<BrewRatio> ratio = Optional.empty();
     if (profile.reference().isPresent()) {
       ReferenceBrew brew = profile.reference().get();
-      ratio = Optional.of(BrewRatio.of(brew.water(), brew.dose()));
-      if (isImpossible(coffee, brew, findings)) {
+      Optional<Problem> impossible = new ReferenceCheck(coffee, brew, findings.display()).problem();
+      if (impossible.isPresent()) {
+        findings.refuse(impossible.get());
         return Optional.empty();
       }
+      ratio = Optional.of(BrewRatio.of(brew.water(), brew.dose()));
       weighed = brew.beverage().map(beverage -> absorption(brew, profile));
     }
     Absorption absorption = absorption(coffee, weighed, findings);
@@ -80,37 +96,6 @@ record CoffeeModel(Coffee coffee, BrewModel brewing, Optional<BrewRatio> referen
     return Optional.of(
         new CoffeeModel(
             coffee, new BrewModel(method, curve, absorption, profile.steamLoss()), ratio));
-  }
-
-  /** Whether the reference dissolved more than there was, or more came out than went in. */
-  private static boolean isImpossible(Coffee coffee, ReferenceBrew brew, Findings findings) {
-    double left = brew.water().grams() * (1 - coffee.profile().steamLoss().fraction());
-    if (brew.beverage().isPresent() && brew.beverage().get().grams() > left) {
-      findings.refuse(
-          new Problem(
-              coffee.location(),
-              "the reference brew of "
-                  + coffee.name()
-                  + " gave "
-                  + findings.display().mass(brew.beverage().get())
-                  + " of beverage from "
-                  + findings.display().mass(brew.water())
-                  + " of water",
-              "less beverage than water; did you weigh the vessel with it?"));
-      return true;
-    }
-    double solids = brew.strength().fraction() * brew.beverage().orElse(brew.water()).grams();
-    if (solids > brew.dose().grams()) {
-      findings.refuse(
-          new Problem(
-              coffee.location(),
-              "the reference brew of " + coffee.name() + " dissolved more than its whole dose",
-              "a strength of at most "
-                  + findings.display().strength(brew.strength())
-                  + " needs a larger dose or less beverage"));
-      return true;
-    }
-    return false;
   }
 
   /** {@code a = (W(1 − v) − B) / D}. */

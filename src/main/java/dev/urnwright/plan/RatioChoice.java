@@ -145,7 +145,10 @@ final class RatioChoice {
   private Optional<BrewRatio> asReference(Findings findings) {
     Strength least = leastConcentrate();
     Optional<BrewRatio> reference =
-        model.reference().filter(r -> atLeast(brewing().strengthAt(r), least));
+        model
+            .reference()
+            .filter(brewing()::brewsAt)
+            .filter(r -> atLeast(brewing().strengthAt(r), least));
     if (reference.isEmpty() && !brewing().reaches(least)) {
       return served(brewing().leastRatio(), findings); // names the groups that it can't serve
     }
