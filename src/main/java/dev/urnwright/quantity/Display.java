@@ -53,6 +53,20 @@ public record Display(UnitSystem system, Mass scaleStep) {
         "oz");
   }
 
+  /**
+   * The smallest difference that {@link #mass} shows for masses of that size. Parts that are to add
+   * up to a printed total are rounded to the total's.
+   */
+  public Mass finest(Mass mass) {
+    if (system == UnitSystem.US) {
+      return Mass.ofOunces(
+          Math.pow(10, -Math.min(2, Math.max(1, decimalsOf(rounded(scaleStep.ounces(), 4))))));
+    }
+    return mass.grams() < KILOGRAMS_FROM_GRAMS
+        ? Mass.ofGrams(Math.pow(10, -decimalsOf(scaleStep.grams())))
+        : Mass.ofGrams(1000 * Math.pow(10, -Math.min(3, decimalsOf(scaleStep.kilograms()))));
+  }
+
   /** A volume: millilitres, from one litre litres; or fluid ounces, from 64 of them gallons. */
   public Figure volume(Volume volume) {
     if (system == UnitSystem.METRIC) {

@@ -1,0 +1,101 @@
+package dev.urnwright.chart;
+
+import dev.urnwright.chart.Canvas.Anchor;
+import dev.urnwright.chart.Canvas.Letters;
+import dev.urnwright.plan.Plan;
+import dev.urnwright.sheet.ChartView;
+import dev.urnwright.sheet.ControlChart.Dilution;
+import dev.urnwright.sheet.Name;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A plan's charts one below the other, each with its legend, under the event's name.
+ *
+ * @param event the event's name
+ * @param charts one or more
+ */
+record ChartPoster(Name event, List<ChartView> charts) {
+  static final double WIDTH = 560;
+
+  private static final double MARGIN = 20;
+  private static final double TITLE = 34;
+  private static final double CHART = 420;
+  private static final double ROW = 14;
+
+  /** As many letters as surely fit beside the figures of the legend. */
+  private static final int NAME_LETTERS = 62;
+
+  static ChartPoster of(Plan plan) {
+    return new ChartPoster(new Name(plan.event().name()), ChartView.of(plan));
+  }
+
+  double height() {
+    double height = 2 * MARGIN + TITLE;
+    for (ChartView chart : charts) {
+      height += CHART + ROW * (rows(chart).size() + 2);
+    }
+    return height;
+  }
+
+  void draw(Canvas canvas) {
+    canvas.fill(Outline.box(0, 0, WIDTH, height()), 1);
+    canvas.text(
+        event.shortenedTo(NAME_LETTERS),
+        MARGIN,
+        MARGIN + 14,
+        new Letters(14, true, 0, Anchor.START));
+    double top = MARGIN + TITLE;
+    for (ChartView chart : charts) {
+      ChartDrawing.draw(chart.chart(), new Shifted(canvas, MARGIN, top), WIDTH - 2 * MARGIN, CHART);
+      top += CHART + ROW;
+      for (Row row : rows(chart)) {
+        row.draw(canvas, top);
+        top += ROW;
+      }
+      top += ROW;
+    }
+  }
+
+  private static List<Row> rows(ChartView view) {
+    List<Row> rows = new ArrayList<>();
+    for (ChartView.LegendRow row : view.legend()) {
+      int marker =
+          view.chart().dilutions().stream()
+              .filter(dilution -> has(dilution, row.label()))
+              .mapToInt(Dilution::marker)
+              .findFirst()
+              .orElse(0);
+      String who =
+          row.concentrate()
+              ? "concentrate: " + row.coffee()
+              : row.groups().stream().map(Name::text).collect(Collectors.joining(" · "));
+      rows.add(new Row(row, Marker.of(marker), new Name(who).shortenedTo(NAME_LETTERS)));
+    }
+    return rows;
+  }
+
+  private static boolean has(Dilution dilution, String label) {
+    return dilution.points().stream().anyMatch(point -> point.label().equals(label));
+  }
+
+  /**
+   * One point in words.
+   *
+   * @param legend its figures
+   * @param marker its coffee's
+   * @param who drinks it
+   */
+  private record Row(ChartView.LegendRow legend, Marker marker, String who) {
+    void draw(Canvas canvas, double baseline) {
+      Letters figures = new Letters(9, false, 0, Anchor.END);
+      marker.draw(canvas, MARGIN + 8, baseline - 3);
+      canvas.text(legend.label(), MARGIN + 36, baseline, new Letters(9, true, 0, Anchor.END));
+      canvas.text(legend.strength().toString(), MARGIN + 84, baseline, figures);
+      canvas.text(legend.waterToCoffee(), MARGIN + 126, baseline, figures);
+      canvas.text(
+          who, MARGIN + 140, baseline, new Letters(9, legend.concentrate(), 0, Anchor.START));
+    }
+  }
+}

@@ -1,0 +1,24 @@
+package dev.urnwright.pdf;
+
+import dev.urnwright.plan.Plan;
+import dev.urnwright.sheet.PrepView;
+import java.io.IOException;
+import java.io.OutputStream;
+
+/** Prints a plan's control charts alone. */
+public final class ChartPage {
+  private static final String TEMPLATE = "chart-page.xhtml";
+
+  private ChartPage() {}
+
+  /**
+   * Writes one page for each chart, on the event's paper. The stream stays open.
+   *
+   * @throws IOException if the stream can't be written to
+   * @throws IllegalStateException if a template is wrong; the message says which and where
+   */
+  public static void write(Plan plan, OutputStream out) throws IOException {
+    PrepView view = PrepView.of(plan);
+    new Typesetter().write(TEMPLATE, view, view.onTheDay().charts(), out);
+  }
+}

@@ -1,0 +1,24 @@
+package dev.urnwright.pdf;
+
+import dev.urnwright.plan.Plan;
+import dev.urnwright.sheet.PrepView;
+import java.io.IOException;
+import java.io.OutputStream;
+
+/** Prints a plan's prep sheets. */
+public final class PrepSheets {
+  private static final String TEMPLATE = "prep-sheets.xhtml";
+
+  private PrepSheets() {}
+
+  /**
+   * Writes all sheets on the event's paper, each beginning on a new page. The stream stays open.
+   *
+   * @throws IOException if the stream can't be written to
+   * @throws IllegalStateException if a template is wrong; the message says which and where
+   */
+  public static void write(Plan plan, OutputStream out) throws IOException {
+    PrepView view = PrepView.of(plan);
+    new Typesetter().write(TEMPLATE, view, view.onTheDay().charts(), out);
+  }
+}

@@ -1,0 +1,88 @@
+package dev.urnwright.pdf;
+
+import com.lowagie.text.DocumentException;
+import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfString;
+import dev.urnwright.sheet.ChartView;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.StringReader;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilder;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.w3c.dom.Document;
+import org.xhtmlrenderer.pdf.DefaultPDFCreationListener;
+import org.xhtmlrenderer.pdf.ITextOutputDevice;
+import org.xhtmlrenderer.pdf.ITextRenderer;
+import org.xhtmlrenderer.pdf.ITextTextRenderer;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.SAXParseException;
+import org.xml.sax.helpers.DefaultHandler;
+
+/** Fills a template, lays it out on pages and writes them. */
+final class Typesetter {
+  private final Typefaces typefaces;
+  private final Templates templates;
+
+  Typesetter() throws IOException {
+    typefaces = new Typefaces();
+    templates = new Templates(typefaces);
+  }
+
+  void write(String template, Object view, List<ChartView> charts, OutputStream out)
+      throws IOException {
+    Document document = parse(template, templates.fill(template, view));
+    ITextOutputDevice device = new ITextOutputDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
+    ITextRenderer renderer =
+        new ITextRenderer(
+            ITextRenderer.DEFAULT_DOTS_PER_POINT,
+            ITextRenderer.DEFAULT_DOTS_PER_PIXEL,
+            device,
+            new TemplateAgent(device, ITextRenderer.DEFAULT_DOTS_PER_PIXEL),
+            typefaces.resolver(),
+            new ChartBoxes(device, charts, typefaces),
+            new ITextTextRenderer());
+    renderer.setListener(new Imprint());
+    renderer.setDocument(document, "");
+    renderer.layout();
+    try {
+      renderer.createPDF(out);
+    } catch (DocumentException failure) {
+      throw new IOException("the sheets can't be written", failure);
+    }
+  }
+
+  /** Doctypes are refused, and with them every entity that could fetch something. */
+  private static Document parse(String template, String xhtml) throws IOException {
+    try {
+      DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+      factory.setNamespaceAware(true);
+      factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+      DocumentBuilder builder = factory.newDocumentBuilder();
+      builder.setErrorHandler(new DefaultHandler());
+      return builder.parse(new InputSource(new StringReader(xhtml)));
+    } catch (SAXParseException failure) {
+      throw new IllegalStateException(
+          "template "
+              + template
+              + ", once filled, line "
+              + failure.getLineNumber()
+              + ": "
+              + failure.getMessage(),
+          failure);
+    } catch (SAXException | ParserConfigurationException failure) {
+      throw new IllegalStateException("template " + template + " can't be read", failure);
+    }
+  }
+
+  /** Says who made the file. */
+  private static final class Imprint extends DefaultPDFCreationListener {
+    @Override
+    public void preOpen(ITextRenderer renderer) {
+      renderer.getWriter().getInfo().put(PdfName.CREATOR, new PdfString("Urnwright"));
+      renderer.getWriter().getExtraCatalog().put(PdfName.LANG, new PdfString("en"));
+    }
+  }
+}

@@ -1,0 +1,126 @@
+package dev.urnwright.sheet;
+
+import dev.urnwright.plan.CoffeePlan;
+import dev.urnwright.plan.GroupPlan;
+import dev.urnwright.plan.OnTheDay.Correction;
+import dev.urnwright.plan.OnTheDay.Pour;
+import dev.urnwright.plan.Plan;
+import dev.urnwright.quantity.Display;
+import dev.urnwright.quantity.Figure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What to weigh into the dispensers of a few groups of one coffee for each likely reading of its
+ * concentrate.
+ *
+ * @param coffee which
+ * @param groups across
+ * @param rows down, weakest reading first
+ */
+record CorrectionTable(CoffeeTag coffee, List<Column> groups, List<Row> rows) {
+  /** What fits across a page in type that is read at arm's length. */
+  private static final int LETTERS_ACROSS = 46;
+
+  static List<CorrectionTable> of(Plan plan, Display display) {
+    List<CorrectionTable> tables = new ArrayList<>();
+    for (CoffeePlan coffee : plan.coffees()) {
+      if (!coffee.onTheDay().corrections().isEmpty()) {
+        List<Column> columns =
+            coffee.groups().stream().map(group -> Column.of(group, display)).toList();
+        List<Row> rows =
+            coffee.onTheDay().corrections().stream().map(row -> Row.of(row, display)).toList();
+        for (Columns.Span span : Columns.split(columns.size(), across(rows))) {
+          tables.add(
+              new CorrectionTable(
+                  CoffeeTag.of(coffee.coffee()),
+                  span.of(columns),
+                  rows.stream().map(row -> row.part(span)).toList()));
+        }
+      }
+    }
+    return tables;
+  }
+
+  private static int across(List<Row> rows) {
+    int letters =
+        rows.stream()
+            .flatMap(row -> row.pours().stream())
+            .mapToInt(PourText::letters)
+            .max()
+            .orElse(1);
+    return Math.max(1, Math.min(3, LETTERS_ACROSS / letters));
+  }
+
+  /**
+   * One group.
+   *
+   * @param group who
+   * @param wanted its strength
+   * @param fills how many dispensers take this, all alike
+   */
+  record Column(Name group, Figure wanted, int fills) {
+    static Column of(GroupPlan group, Display display) {
+      return new Column(
+          new Name(group.group().name()),
+          display.strength(group.group().strength()),
+          group.fills().size());
+    }
+
+    /** In the singular, or not. */
+    String dispensers() {
+      return fills == 1 ? "1 dispenser" : "each of " + fills + " dispensers";
+    }
+  }
+
+  /**
+   * One reading.
+   *
+   * @param reading of the concentrate
+   * @param planned whether the plan expects it
+   * @param pours for each group
+   */
+  record Row(Figure reading, boolean planned, List<PourText> pours) {
+    static Row of(Correction correction, Display display) {
+      return new Row(
+          display.strength(correction.reading()),
+          correction.planned(),
+          correction.pours().stream().map(pour -> PourText.of(pour, display)).toList());
+    }
+
+    Row part(Columns.Span span) {
+      return new Row(reading, planned, span.of(pours));
+    }
+  }
+
+  /**
+   * One dispenser.
+   *
+   * @param concentrate to weigh in
+   * @param bypass to weigh in
+   * @param shortfall what that leaves short, when it does
+   */
+  record PourText(Figure concentrate, Figure bypass, Optional<Shortfall> shortfall) {
+    static PourText of(Pour pour, Display display) {
+      return new PourText(
+          display.mass(pour.concentrate()),
+          display.mass(pour.bypass()),
+          pour.cupsShort() == 0
+              ? Optional.empty()
+              : Optional.of(new Shortfall(pour.cupsShort(), display.strength(pour.strength()))));
+    }
+
+    int letters() {
+      return concentrate.toString().length() + bypass.toString().length();
+    }
+  }
+
+  /**
+   * Fewer cups than planned.
+   *
+   * @param cups how many fewer, from one dispenser
+   * @param strength what is poured
+   */
+  record Shortfall(int cups, Figure strength) {}
+}

@@ -1,0 +1,147 @@
+package dev.urnwright.sheet;
+
+import dev.urnwright.event.Dispenser;
+import dev.urnwright.plan.Fill;
+import dev.urnwright.plan.GroupPlan;
+import dev.urnwright.plan.Plan;
+import dev.urnwright.quantity.Display;
+import dev.urnwright.quantity.Figure;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The dispensers of one coffee of one group.
+ *
+ * @param group whom they serve
+ * @param coffee which
+ * @param service where and when
+ * @param cups how many
+ * @param strength wanted and reached
+ * @param ice when it is served over ice
+ * @param fills one row for each dispenser
+ */
+record FillTable(
+    Name group,
+    CoffeeTag coffee,
+    ServiceText service,
+    int cups,
+    StrengthPair strength,
+    Optional<Iced> ice,
+    List<FillRow> fills) {
+  static List<FillTable> of(Plan plan, Display display) {
+    return plan.groups().stream().map(group -> of(plan, group, display)).toList();
+  }
+
+  private static FillTable of(Plan plan, GroupPlan group, Display display) {
+    CoffeeTag coffee = CoffeeTag.of(group.coffee());
+    return new FillTable(
+        new Name(group.group().name()),
+        coffee,
+        ServiceText.of(plan.event(), group.group()),
+        group.demand().cups(),
+        StrengthPair.of(group, display),
+        Iced.of(group, display),
+        group.fills().stream().map(fill -> FillRow.of(fill, coffee, display)).toList());
+  }
+
+  /**
+   * Served over ice.
+   *
+   * @param perCup ice that melts into one cup
+   * @param pouredAt how warm the beverage is when it meets the ice
+   * @param inDispenser strength before the ice
+   */
+  record Iced(Figure perCup, Figure pouredAt, Figure inDispenser) {
+    static Optional<Iced> of(GroupPlan group, Display display) {
+      return group
+          .group()
+          .ice()
+          .map(
+              ice ->
+                  new Iced(
+                      display.mass(group.cup().blend().ice()),
+                      display.temperature(ice.pouredAt()),
+                      display.strength(group.needed().liquidStrength())));
+    }
+  }
+
+  /**
+   * One dispenser.
+   *
+   * @param id the fill's name
+   * @param coffee which, again on every row
+   * @param dispenser the kind, when the event lists any
+   * @param from which batches the concentrate comes
+   * @param weighed what goes in
+   * @param level how full that looks
+   */
+  record FillRow(
+      String id,
+      CoffeeTag coffee,
+      Optional<Name> dispenser,
+      List<From> from,
+      Weighed weighed,
+      LevelText level) {
+    static FillRow of(Fill fill, CoffeeTag coffee, Display display) {
+      return new FillRow(
+          fill.id(),
+          coffee,
+          fill.dispenser().map(Dispenser::name).map(Name::new),
+          fill.draws().stream()
+              .map(draw -> new From(draw.batchId(), display.mass(draw.concentrate())))
+              .toList(),
+          Weighed.of(fill, display),
+          LevelText.of(fill.level(), display));
+    }
+  }
+
+  /**
+   * Concentrate out of one batch.
+   *
+   * @param batch its name
+   * @param concentrate how much
+   */
+  record From(String batch, Figure concentrate) {}
+
+  /**
+   * What goes in.
+   *
+   * @param concentrate first
+   * @param bypass then
+   * @param together both
+   * @param strength in the cup
+   * @param jug the bypass by jug instead
+   * @param jugStrength what that gives in the cup
+   */
+  record Weighed(
+      Figure concentrate,
+      Figure bypass,
+      Figure together,
+      Figure strength,
+      Figure jug,
+      Figure jugStrength) {
+    static Weighed of(Fill fill, Display display) {
+      return new Weighed(
+          display.mass(fill.blend().concentrate()),
+          display.mass(fill.blend().bypass()),
+          display.mass(fill.blend().liquid()),
+          display.strength(fill.blend().strength()),
+          display.volume(fill.byJug().bypass()),
+          display.strength(fill.byJug().strength()));
+    }
+  }
+
+  /**
+   * How full it looks.
+   *
+   * @param volume of what is in it
+   * @param full percent of its capacity, when that is known
+   */
+  record LevelText(Figure volume, Optional<Integer> full) {
+    static LevelText of(Fill.Level level, Display display) {
+      return new LevelText(
+          display.volume(level.volume()),
+          level.full().map(share -> (int) Math.round(share.percent())));
+    }
+  }
+}

@@ -1,0 +1,64 @@
+package dev.urnwright.sheet;
+
+import dev.urnwright.event.Dispenser;
+import dev.urnwright.plan.Fill;
+import dev.urnwright.plan.GroupPlan;
+import dev.urnwright.plan.Plan;
+import dev.urnwright.quantity.Display;
+import dev.urnwright.quantity.Figure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Labels side by side, to cut out.
+ *
+ * @param labels one or two
+ * @param half whether the second place stays empty
+ */
+record LabelRow(List<Label> labels, boolean half) {
+  private static final int ACROSS = 2;
+
+  static List<LabelRow> of(Plan plan, Display display) {
+    List<Label> labels = new ArrayList<>();
+    for (GroupPlan group : plan.groups()) {
+      for (Fill fill : group.fills()) {
+        labels.add(Label.of(plan, group, fill, display));
+      }
+    }
+    List<LabelRow> rows = new ArrayList<>();
+    for (int at = 0; at < labels.size(); at += ACROSS) {
+      List<Label> row = labels.subList(at, Math.min(at + ACROSS, labels.size()));
+      rows.add(new LabelRow(row, row.size() < ACROSS));
+    }
+    return rows;
+  }
+
+  /**
+   * One dispenser's label.
+   *
+   * @param id the fill's name
+   * @param group whom it serves
+   * @param coffee what is in it
+   * @param strength wanted in the cup
+   * @param service where and when
+   * @param holdMinutes how long it stays good, when given
+   */
+  record Label(
+      String id,
+      Name group,
+      CoffeeTag coffee,
+      Figure strength,
+      ServiceText service,
+      Optional<Long> holdMinutes) {
+    static Label of(Plan plan, GroupPlan group, Fill fill, Display display) {
+      return new Label(
+          fill.id(),
+          new Name(group.group().name()),
+          CoffeeTag.of(group.coffee()),
+          display.strength(group.group().strength()),
+          ServiceText.of(plan.event(), group.group()),
+          fill.dispenser().flatMap(Dispenser::hold).map(hold -> hold.toMinutes()));
+    }
+  }
+}

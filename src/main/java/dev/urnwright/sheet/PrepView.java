@@ -1,0 +1,59 @@
+package dev.urnwright.sheet;
+
+import dev.urnwright.event.Event;
+import dev.urnwright.plan.Plan;
+import dev.urnwright.quantity.Display;
+import java.util.List;
+
+/**
+ * A plan as its prep sheets show it, in the order of the work.
+ *
+ * @param heading of every page
+ * @param before sheets for brewing and filling
+ * @param onTheDay sheets for the one with the refractometer
+ * @param closing sheets to shop by, to read and to stick on
+ */
+public record PrepView(Heading heading, Before before, OnTheDaySheets onTheDay, Closing closing) {
+  /**
+   * For brewing and filling.
+   *
+   * @param overview everything at a glance
+   * @param brewing one table for each coffee
+   * @param filling one table for each coffee of each group
+   */
+  public record Before(Overview overview, List<BrewTable> brewing, List<FillTable> filling) {}
+
+  /**
+   * For the one with the refractometer, and for the one without.
+   *
+   * @param corrections bypass for each likely reading
+   * @param ladders bypass by taste
+   * @param charts the control chart, one for each absorption
+   */
+  public record OnTheDaySheets(
+      List<CorrectionTable> corrections, List<LadderTable> ladders, List<ChartView> charts) {}
+
+  /**
+   * To shop by, to read and to stick on.
+   *
+   * @param shopping what to buy
+   * @param remarks cautions and assumptions
+   * @param labels for the dispensers, two in a row
+   */
+  public record Closing(List<ShoppingRow> shopping, Remarks remarks, List<LabelRow> labels) {}
+
+  /** Arranges a plan, every quantity written for the event's units and scale. */
+  public static PrepView of(Plan plan) {
+    Event event = plan.event();
+    Display display = new Display(event.print().units(), event.equipment().scaleStep());
+    return new PrepView(
+        Heading.of(event),
+        new Before(
+            Overview.of(plan, display), BrewTable.of(plan, display), FillTable.of(plan, display)),
+        new OnTheDaySheets(
+            CorrectionTable.of(plan, display),
+            LadderTable.of(plan, display),
+            ChartView.of(plan, display)),
+        new Closing(ShoppingRow.of(plan, display), Remarks.of(plan), LabelRow.of(plan, display)));
+  }
+}
