@@ -51,6 +51,17 @@ public final class ChartDrawing {
     PointLabels.draw(chart, plot, canvas);
   }
 
+  /**
+   * Draws the marker of a coffee, for a legend.
+   *
+   * @param number which, counted from 0
+   * @param x its middle, in points from the left
+   * @param y its middle, in points from the top
+   */
+  public static void marker(int number, Canvas canvas, double x, double y) {
+    Marker.of(number).draw(canvas, x, y);
+  }
+
   private static void window(Plot plot, Canvas canvas) {
     Window window = plot.chart().window();
     Outline box =

@@ -4,7 +4,6 @@ import dev.urnwright.chart.Canvas.Anchor;
 import dev.urnwright.chart.Canvas.Letters;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.sheet.ChartView;
-import dev.urnwright.sheet.ControlChart.Dilution;
 import dev.urnwright.sheet.Name;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +39,7 @@ record ChartPoster(Name event, List<ChartView> charts) {
   }
 
   void draw(Canvas canvas) {
-    canvas.fill(Outline.box(0, 0, WIDTH, height()), 1);
+    canvas.fill(Outline.box(0, 0, WIDTH + 1, height() + 1), 1); // beyond half-covered dots
     canvas.text(
         event.shortenedTo(NAME_LETTERS),
         MARGIN,
@@ -61,23 +60,13 @@ record ChartPoster(Name event, List<ChartView> charts) {
   private static List<Row> rows(ChartView view) {
     List<Row> rows = new ArrayList<>();
     for (ChartView.LegendRow row : view.legend()) {
-      int marker =
-          view.chart().dilutions().stream()
-              .filter(dilution -> has(dilution, row.label()))
-              .mapToInt(Dilution::marker)
-              .findFirst()
-              .orElse(0);
       String who =
           row.concentrate()
               ? "concentrate: " + row.coffee()
               : row.groups().stream().map(Name::text).collect(Collectors.joining(" · "));
-      rows.add(new Row(row, Marker.of(marker), new Name(who).shortenedTo(NAME_LETTERS)));
+      rows.add(new Row(row, Marker.of(row.marker()), new Name(who).shortenedTo(NAME_LETTERS)));
     }
     return rows;
-  }
-
-  private static boolean has(Dilution dilution, String label) {
-    return dilution.points().stream().anyMatch(point -> point.label().equals(label));
   }
 
   /**

@@ -2,11 +2,17 @@ package dev.urnwright.pdf;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URL;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
 import org.xhtmlrenderer.pdf.ITextUserAgent;
+import org.xhtmlrenderer.simple.extend.XhtmlNamespaceHandler;
 
 /** Fetches what templates refer to out of their own folder, and nothing from anywhere else. */
 final class TemplateAgent extends ITextUserAgent {
+  /** How plain XHTML looks: the layout library's own style sheet. */
+  private static final URL PLAIN_XHTML =
+      XhtmlNamespaceHandler.class.getResource("/resources/css/XhtmlNamespaceHandler.css");
+
   TemplateAgent(ITextOutputDevice device, int dotsPerPixel) {
     super(device, dotsPerPixel);
   }
@@ -16,8 +22,20 @@ final class TemplateAgent extends ITextUserAgent {
     return uri;
   }
 
+  /**
+   * {@inheritDoc}
+   *
+   * @throws IllegalStateException if the folder has no such file; the layout would go on without
+   */
   @Override
   protected InputStream openStream(String uri) throws IOException {
-    return Templates.open(uri);
+    if (PLAIN_XHTML != null && uri.equals(PLAIN_XHTML.toString())) {
+      return PLAIN_XHTML.openStream();
+    }
+    try {
+      return Templates.open(uri);
+    } catch (IOException missing) {
+      throw new IllegalStateException(missing.getMessage(), missing);
+    }
   }
 }

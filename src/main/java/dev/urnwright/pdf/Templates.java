@@ -1,5 +1,6 @@
 package dev.urnwright.pdf;
 
+import com.samskivert.mustache.DefaultCollector;
 import com.samskivert.mustache.Mustache;
 import com.samskivert.mustache.MustacheException;
 import java.io.IOException;
@@ -7,6 +8,8 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
+import java.util.Iterator;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** The files that sheets are made from, found on the class path in the folder {@code templates}. */
@@ -27,6 +30,9 @@ final class Templates {
     compiler =
         Mustache.compiler()
             .strictSections(true)
+            .zeroIsFalse(true)
+            .withCollector(new OptionalsToo())
+            .withFormatter(Templates::text)
             .withEscaper(text -> escaped(typefaces.shown(text)))
             .withLoader(name -> reader(name + ".xhtml"));
   }
@@ -68,5 +74,23 @@ final class Templates {
         .replace(">", "&gt;")
         .replace("\"", "&quot;")
         .replace("'", "&#39;");
+  }
+
+  private static String text(Object value) {
+    if (value instanceof Optional) {
+      throw new IllegalStateException(
+          "a value that may be missing needs a section of its own, with {{.}} in it");
+    }
+    return String.valueOf(value);
+  }
+
+  /** Lets a section stand for a value that may be missing. */
+  private static final class OptionalsToo extends DefaultCollector {
+    @Override
+    public Iterator<?> toIterator(Object value) {
+      return value instanceof Optional<?> optional
+          ? optional.stream().iterator()
+          : super.toIterator(value);
+    }
   }
 }

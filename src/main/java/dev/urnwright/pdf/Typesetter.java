@@ -34,7 +34,7 @@ final class Typesetter {
   void write(String template, Object view, List<ChartView> charts, OutputStream out)
       throws IOException {
     Document document = parse(template, templates.fill(template, view));
-    ITextOutputDevice device = new ITextOutputDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
+    ITextOutputDevice device = new VisibleDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
     ITextRenderer renderer =
         new ITextRenderer(
             ITextRenderer.DEFAULT_DOTS_PER_POINT,
@@ -42,7 +42,7 @@ final class Typesetter {
             device,
             new TemplateAgent(device, ITextRenderer.DEFAULT_DOTS_PER_PIXEL),
             typefaces.resolver(),
-            new ChartBoxes(device, charts, typefaces),
+            new DrawingBoxes(device, charts, typefaces),
             new ITextTextRenderer());
     renderer.setListener(new Imprint());
     renderer.setDocument(document, "");

@@ -7,6 +7,7 @@ import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The batches of one coffee.
@@ -18,6 +19,12 @@ import java.util.Optional;
  */
 record BrewTable(
     CoffeeTag coffee, String ratio, Figure fillingTemperature, List<BatchRow> batches) {
+  /** How wide its figures are: a class of the style sheet. */
+  String width() {
+    return Widths.of(
+        batches.stream().flatMap(batch -> Stream.of(batch.pour().water(), batch.beverage())));
+  }
+
   static List<BrewTable> of(Plan plan, Display display) {
     return plan.coffees().stream().map(coffee -> of(plan, coffee, display)).toList();
   }

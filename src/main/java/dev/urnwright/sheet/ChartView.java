@@ -45,6 +45,7 @@ public record ChartView(int number, ControlChart chart, List<LegendRow> legend) 
    * One point in words.
    *
    * @param label at the point
+   * @param marker which of the markers, counted from 0
    * @param coffee which
    * @param strength up
    * @param extraction across
@@ -53,6 +54,7 @@ public record ChartView(int number, ControlChart chart, List<LegendRow> legend) 
    */
   public record LegendRow(
       String label,
+      int marker,
       CoffeeTag coffee,
       Figure strength,
       Figure extraction,
@@ -66,6 +68,7 @@ public record ChartView(int number, ControlChart chart, List<LegendRow> legend) 
     static LegendRow of(ControlChart.Point point, ControlChart.Dilution dilution, Display display) {
       return new LegendRow(
           point.label(),
+          dilution.marker(),
           dilution.coffee(),
           display.strength(Strength.ofPercent(point.strength())),
           display.extraction(Extraction.ofPercent(point.extraction())),

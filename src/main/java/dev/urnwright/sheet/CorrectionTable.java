@@ -43,6 +43,11 @@ record CorrectionTable(CoffeeTag coffee, List<Column> groups, List<Row> rows) {
     return tables;
   }
 
+  /** Columns of the table: the reading, and two for each group. */
+  int across() {
+    return 1 + 2 * groups.size();
+  }
+
   private static int across(List<Row> rows) {
     int letters =
         rows.stream()
@@ -70,7 +75,8 @@ record CorrectionTable(CoffeeTag coffee, List<Column> groups, List<Row> rows) {
 
     /** In the singular, or not. */
     String dispensers() {
-      return fills == 1 ? "1 dispenser" : "each of " + fills + " dispensers";
+      Count count = new Count(fills, "dispenser");
+      return fills == 1 ? count.toString() : "each of " + count;
     }
   }
 
@@ -108,7 +114,9 @@ record CorrectionTable(CoffeeTag coffee, List<Column> groups, List<Row> rows) {
           display.mass(pour.bypass()),
           pour.cupsShort() == 0
               ? Optional.empty()
-              : Optional.of(new Shortfall(pour.cupsShort(), display.strength(pour.strength()))));
+              : Optional.of(
+                  new Shortfall(
+                      new Count(pour.cupsShort(), "cup"), display.strength(pour.strength()))));
     }
 
     int letters() {
@@ -122,5 +130,5 @@ record CorrectionTable(CoffeeTag coffee, List<Column> groups, List<Row> rows) {
    * @param cups how many fewer, from one dispenser
    * @param strength what is poured
    */
-  record Shortfall(int cups, Figure strength) {}
+  record Shortfall(Count cups, Figure strength) {}
 }

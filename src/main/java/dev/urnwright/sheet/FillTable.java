@@ -8,6 +8,7 @@ import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The dispensers of one coffee of one group.
@@ -24,10 +25,25 @@ record FillTable(
     Name group,
     CoffeeTag coffee,
     ServiceText service,
-    int cups,
+    Count cups,
     StrengthPair strength,
     Optional<Iced> ice,
     List<FillRow> fills) {
+  private static final int FEW = 6;
+
+  /** How wide its figures are: a class of the style sheet. */
+  String width() {
+    return Widths.of(
+        fills.stream()
+            .map(FillRow::weighed)
+            .flatMap(fill -> Stream.of(fill.concentrate(), fill.bypass(), fill.together())));
+  }
+
+  /** Whether they fit on one page. */
+  boolean few() {
+    return fills.size() <= FEW;
+  }
+
   static List<FillTable> of(Plan plan, Display display) {
     return plan.groups().stream().map(group -> of(plan, group, display)).toList();
   }
@@ -38,7 +54,7 @@ record FillTable(
         new Name(group.group().name()),
         coffee,
         ServiceText.of(plan.event(), group.group()),
-        group.demand().cups(),
+        new Count(group.demand().cups(), "cup"),
         StrengthPair.of(group, display),
         Iced.of(group, display),
         group.fills().stream().map(fill -> FillRow.of(fill, coffee, display)).toList());
@@ -138,6 +154,11 @@ record FillTable(
    * @param full percent of its capacity, when that is known
    */
   record LevelText(Figure volume, Optional<Integer> full) {
+    /** What is left empty of it, in percent. */
+    int air() {
+      return 100 - full.orElse(100);
+    }
+
     static LevelText of(Fill.Level level, Display display) {
       return new LevelText(
           display.volume(level.volume()),

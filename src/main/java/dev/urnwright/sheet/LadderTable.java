@@ -40,6 +40,11 @@ record LadderTable(
     return tables;
   }
 
+  /** Columns of the table: the sample's water and strength, and one for each group. */
+  int across() {
+    return 2 + groups.size();
+  }
+
   private static LadderTable of(CoffeePlan coffee, Columns.Span span, Display display) {
     TasteLadder ladder = coffee.onTheDay().ladder();
     return new LadderTable(

@@ -17,6 +17,13 @@ import java.util.stream.Stream;
  * @param groups one row for each coffee of each group
  */
 record Overview(List<CoffeeBlock> coffees, List<GroupRow> groups) {
+  private static final int FEW = 12;
+
+  /** Whether the groups fit on one page. */
+  boolean few() {
+    return groups.size() <= FEW;
+  }
+
   static Overview of(Plan plan, Display display) {
     return new Overview(
         plan.coffees().stream().map(coffee -> CoffeeBlock.of(coffee, display)).toList(),
@@ -68,7 +75,7 @@ record Overview(List<CoffeeBlock> coffees, List<GroupRow> groups) {
           ice.isZero() ? Optional.empty() : Optional.of(display.mass(ice)),
           new Counts(
               plan.batches().size(),
-              plan.fills().size(),
+              new Count(plan.fills().size(), "dispenser"),
               plan.groups().stream().mapToInt(group -> group.demand().cups()).sum()));
     }
 
@@ -84,7 +91,7 @@ record Overview(List<CoffeeBlock> coffees, List<GroupRow> groups) {
    * @param fills dispensers filled
    * @param cups poured
    */
-  record Counts(int batches, int fills, int cups) {}
+  record Counts(int batches, Count fills, int cups) {}
 
   /**
    * One coffee of one group.

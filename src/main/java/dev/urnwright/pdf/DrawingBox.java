@@ -3,8 +3,7 @@ package dev.urnwright.pdf;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfTemplate;
-import dev.urnwright.chart.ChartDrawing;
-import dev.urnwright.sheet.ControlChart;
+import dev.urnwright.chart.Canvas;
 import java.awt.Point;
 import org.xhtmlrenderer.layout.LayoutContext;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
@@ -12,38 +11,41 @@ import org.xhtmlrenderer.pdf.ITextReplacedElement;
 import org.xhtmlrenderer.render.BlockBox;
 import org.xhtmlrenderer.render.RenderingContext;
 
-/** A chart on a page, as vectors and text. */
-final class ChartBox implements ITextReplacedElement {
-  private final ControlChart chart;
+/** A drawing on a page, as vectors and text. */
+final class DrawingBox implements ITextReplacedElement {
+  private final Drawing drawing;
   private final int width;
   private final int height;
   private final Typefaces typefaces;
   private Point location = new Point(0, 0);
 
   /**
-   * A chart of a size.
+   * A drawing of a size.
    *
    * @param width in the layout's dots
    * @param height in the layout's dots
    */
-  ChartBox(ControlChart chart, int width, int height, Typefaces typefaces) {
-    this.chart = chart;
+  DrawingBox(Drawing drawing, int width, int height, Typefaces typefaces) {
+    this.drawing = drawing;
     this.width = width;
     this.height = height;
     this.typefaces = typefaces;
+  }
+
+  /** What is drawn, into a size in points. */
+  @FunctionalInterface
+  interface Drawing {
+    void draw(Canvas canvas, double width, double height);
   }
 
   @Override
   public void paint(RenderingContext context, ITextOutputDevice device, BlockBox box) {
     Rectangle place = device.createLocalTargetArea(context, box);
     PdfContentByte page = device.getCurrentPage();
-    PdfTemplate drawing = page.createTemplate(place.getWidth(), place.getHeight());
-    ChartDrawing.draw(
-        chart,
-        new PdfCanvas(drawing, place.getHeight(), typefaces),
-        place.getWidth(),
-        place.getHeight());
-    page.addTemplate(drawing, place.getLeft(), place.getBottom());
+    PdfTemplate template = page.createTemplate(place.getWidth(), place.getHeight());
+    drawing.draw(
+        new PdfCanvas(template, place.getHeight(), typefaces), place.getWidth(), place.getHeight());
+    page.addTemplate(template, place.getLeft(), place.getBottom());
   }
 
   @Override
