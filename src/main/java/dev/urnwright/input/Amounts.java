@@ -25,6 +25,9 @@ import java.util.function.Function;
 
 /** Kinds of values that are numbers with units, each within sane limits. */
 final class Amounts {
+  private static final Temperature COLDEST = Temperature.ofCelsius(0);
+  private static final Temperature HOTTEST = Temperature.ofCelsius(99);
+
   private Amounts() {}
 
   static Scalar<Mass> mass(String example, String least, String greatest) {
@@ -55,8 +58,16 @@ final class Amounts {
 
   /** A temperature of liquid water. */
   static Scalar<Temperature> temperature(String example) {
-    return measured(
-        Wanted.of(Dimension.TEMPERATURE, example), "0 °C", "99 °C", Measure::temperature);
+    Wanted wanted = Wanted.of(Dimension.TEMPERATURE, example);
+    return new Scalar<>(
+        wanted.expected(),
+        text -> {
+          Temperature temperature = Measure.parse(text, wanted).temperature();
+          if (temperature.compareTo(COLDEST) < 0 || temperature.compareTo(HOTTEST) > 0) {
+            throw outside(text, "liquid water", "0 °C (32 °F)", "99 °C (210 °F)");
+          }
+          return temperature;
+        });
   }
 
   static Scalar<Duration> duration(String example, String least, String greatest) {
@@ -219,7 +230,7 @@ final class Amounts {
   private static UnreadableException outside(
       String text, String words, String least, String greatest) {
     return new UnreadableException(
-        text.strip() + " is out of range",
+        Words.plain(text) + " is out of range",
         "expected " + words + " from " + least + " to " + greatest);
   }
 }

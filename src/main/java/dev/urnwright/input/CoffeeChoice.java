@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 
@@ -41,7 +42,9 @@ final class CoffeeChoice {
             .at(
                 map.start(),
                 "the group " + Words.quoted(group) + " does not say which coffee",
-                "expected one of " + String.join(", ", keys) + ", or shares of them");
+                "expected one of "
+                    + keys.stream().map(Words::plain).collect(Collectors.joining(", "))
+                    + ", or shares of them");
       }
       return keys.size() == 1 ? List.of(whole(keys.get(0))) : List.of();
     }

@@ -33,7 +33,10 @@ final class CoffeesBinder {
 
   List<Coffee> bind(MapReader event) {
     event.oneOf(COFFEE, COFFEES);
-    if (!event.has(COFFEE) && !event.has(COFFEES)) {
+    if (!event.has(COFFEE)
+        && !event.has(COFFEES)
+        && !event.meant(COFFEE)
+        && !event.meant(COFFEES)) {
       binding
           .problems()
           .at(

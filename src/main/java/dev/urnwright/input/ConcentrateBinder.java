@@ -59,7 +59,9 @@ final class ConcentrateBinder {
           .problems()
           .at(
               map.start(),
-              "this concentrate is given in " + given.size() + " ways",
+              given.isEmpty()
+                  ? "this concentrate has neither ratio, strength nor range"
+                  : "this concentrate is given in " + given.size() + " ways",
               "expected one of ratio: 13, strength: 1.75 % or range: 12 to 16");
       return Optional.empty();
     }

@@ -1,19 +1,24 @@
 package dev.urnwright.input;
 
 import dev.urnwright.problem.Location;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /** One mapping of the file, read by its table of fields. */
 final class MapReader {
   private final Map<String, Entries.Entry> entries;
+  private final Set<String> meant;
   private final Location start;
   private final Problems problems;
 
-  private MapReader(Map<String, Entries.Entry> entries, Location start, Problems problems) {
+  private MapReader(
+      Map<String, Entries.Entry> entries, Set<String> meant, Location start, Problems problems) {
     this.entries = entries;
+    this.meant = meant;
     this.start = start;
     this.problems = problems;
   }
@@ -26,22 +31,27 @@ final class MapReader {
     }
     Map<String, Entries.Entry> entries = Entries.of(mapping, problems);
     Location start = problems.locationOf(node);
+    Set<String> meant = new HashSet<>();
     entries.forEach(
-        (key, entry) ->
-            fields
-                .unknown(key)
-                .ifPresent(
-                    expected ->
-                        problems.at(entry.place(), "unknown key " + Words.quoted(key), expected)));
+        (key, entry) -> {
+          if (!fields.names().contains(key)) {
+            problems.at(
+                entry.place(),
+                "unknown key " + Words.quoted(key),
+                Nearest.among(key, fields.names(), fields.knownKeys()));
+            Nearest.to(key, fields.names()).ifPresent(meant::add);
+          }
+        });
+    MapReader reader = new MapReader(entries, meant, start, problems);
     for (Field<?> field : fields.fields()) {
-      if (field.required() && !entries.containsKey(field.name())) {
+      if (field.required() && !reader.has(field) && !reader.meant(field)) {
         problems.at(
             start,
             "this " + fields.what() + " has no '" + field.name() + "'",
             field.kind().expected());
       }
     }
-    return Optional.of(new MapReader(entries, start, problems));
+    return Optional.of(reader);
   }
 
   /** The value of a field; empty when it is left out, or is a problem. */
@@ -52,6 +62,11 @@ final class MapReader {
 
   boolean has(Field<?> field) {
     return entries.containsKey(field.name());
+  }
+
+  /** Whether an unknown key seems to mean this one, so that it isn't missed as well. */
+  boolean meant(Field<?> field) {
+    return meant.contains(field.name());
   }
 
   /** Where the mapping begins. */

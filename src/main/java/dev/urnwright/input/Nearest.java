@@ -1,9 +1,8 @@
 package dev.urnwright.input;
 
 import java.util.Collection;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Finds the known name that somebody most likely meant. */
 final class Nearest {
@@ -13,46 +12,60 @@ final class Nearest {
 
   private Nearest() {}
 
-  /**
-   * What was expected instead of a name: {@code did you mean 'headcount'? known keys: …}.
-   *
-   * @param heading such as {@code known keys}
-   */
-  static String among(String name, Collection<String> known, String heading) {
-    if (known.isEmpty()) {
-      return heading + ": none";
-    }
-    List<String> listed = known.stream().limit(MOST_LISTED).toList();
-    String list = heading + ": " + String.join(", ", listed);
-    if (known.size() > listed.size()) {
-      list += " and " + (known.size() - listed.size()) + " more";
-    }
-    String rest = list;
-    return to(name, known).map(near -> "did you mean '" + near + "'? " + rest).orElse(list);
+  /** What was expected instead of a name: {@code did you mean 'medium'? known: mild, medium}. */
+  static String among(String name, Collection<String> known) {
+    return among(name, known, known.isEmpty() ? "none is known" : "known: " + list(known));
+  }
+
+  /** The same, with the list of the known names already in words. */
+  static String among(String name, Collection<String> known, String list) {
+    return to(name, known)
+        .map(near -> "did you mean " + Words.quoted(near) + "? " + list)
+        .orElse(list);
+  }
+
+  private static String list(Collection<String> known) {
+    String listed =
+        known.stream().limit(MOST_LISTED).map(Words::plain).collect(Collectors.joining(", "));
+    return known.size() <= MOST_LISTED
+        ? listed
+        : listed + " and " + (known.size() - MOST_LISTED) + " more";
   }
 
   /** The known name nearest to this one, when few letters have to change. */
   static Optional<String> to(String name, Collection<String> known) {
+    if (name.length() > LONGEST_COMPARED) {
+      return Optional.empty();
+    }
     String wanted = bare(name);
     String best = "";
     int least = 1 + Math.max(1, wanted.length() / 3);
-    if (wanted.length() > LONGEST_COMPARED) {
-      return Optional.empty();
-    }
-    for (String candidate : known.stream().limit(MOST_COMPARED).toList()) {
+    int compared = 0;
+    for (String candidate : known) {
+      if (++compared > MOST_COMPARED) {
+        break;
+      }
       String bare = bare(candidate);
-      int distance =
-          Math.abs(bare.length() - wanted.length()) >= least ? least : distance(wanted, bare);
-      if (distance < least) {
-        least = distance;
-        best = candidate;
+      if (Math.abs(bare.length() - wanted.length()) < least) {
+        int distance = distance(wanted, bare);
+        if (distance < least) {
+          least = distance;
+          best = candidate;
+        }
       }
     }
     return best.isEmpty() ? Optional.empty() : Optional.of(best);
   }
 
   private static String bare(String name) {
-    return name.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]", "");
+    StringBuilder bare = new StringBuilder(name.length());
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      if (c != ' ' && c != '_' && c != '-') {
+        bare.append(Character.toLowerCase(c));
+      }
+    }
+    return bare.toString();
   }
 
   /** Letters to insert, drop, change or swap with their neighbour. */

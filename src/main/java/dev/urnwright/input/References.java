@@ -15,7 +15,7 @@ final class References {
     problems.at(
         named.location(),
         "no " + what + " is called " + Words.quoted(named.value()),
-        Nearest.among(named.value(), known, "known"));
+        Nearest.among(named.value(), known));
     return false;
   }
 }

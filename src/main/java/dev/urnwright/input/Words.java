@@ -2,12 +2,13 @@ package dev.urnwright.input;
 
 import dev.urnwright.quantity.UnreadableException;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** Kinds of values that are words: names, and choices among a few. */
 final class Words {
   private static final int LONGEST_NAME = 120;
+  private static final int LONGEST_SHOWN = 40;
+  private static final Pattern SPACES = Pattern.compile("\\s+");
 
   /** Control characters, line ends, and marks that turn the direction of writing. */
   private static final Pattern UNPRINTABLE =
@@ -55,16 +56,17 @@ final class Words {
         });
   }
 
-  /** A text as it is quoted in a problem, shortened, without what can't be printed. */
+  /** A text in quotation marks, as {@link #plain} writes it. */
   static String quoted(String text) {
-    String plain = UNPRINTABLE.matcher(text).replaceAll("?").strip().toString();
-    int longest = 40;
-    return plain.codePointCount(0, plain.length()) <= longest
-        ? "'" + plain + "'"
-        : "'" + plain.substring(0, plain.offsetByCodePoints(0, longest)) + "…'";
+    return "'" + plain(text) + "'";
   }
 
-  static boolean sameName(String one, String other) {
-    return one.toLowerCase(Locale.ROOT).equals(other.toLowerCase(Locale.ROOT));
+  /** A text as problems show it: on one line, shortened, without what can't be printed. */
+  static String plain(String text) {
+    String line = SPACES.matcher(text).replaceAll(" ").strip();
+    String shown = UNPRINTABLE.matcher(line).replaceAll("?");
+    return shown.codePointCount(0, shown.length()) <= LONGEST_SHOWN
+        ? shown
+        : shown.substring(0, shown.offsetByCodePoints(0, LONGEST_SHOWN)) + "…";
   }
 }

@@ -23,7 +23,7 @@ public enum Dimension {
   /** In amperes. */
   CURRENT("a current", "32 A"),
   /** In grams per gram. */
-  MASS_PER_MASS("a mass per mass", "2.1 g/g"),
+  MASS_PER_MASS("an absorption", "2.1 g/g"),
   /** In kelvins per hour: a difference. */
   COOLING("a cooling", "6 °C per hour");
 

@@ -7,11 +7,23 @@ final class Plain {
   private static final int LONGEST = 60;
   private static final Pattern SPACES = Pattern.compile("[\\s\\p{Z}]+");
 
+  /** What needs no change: the usual case, for which this saves time. */
+  private static final Pattern PLAIN = Pattern.compile("[!-~°](?: ?[!-~°])*+");
+
+  private static final Pattern UNPRINTABLE = Pattern.compile("[\\p{C}&&[^\\p{Co}]]");
+
   private Plain() {}
 
-  /** The text with every run of spaces, no-break ones too, made one space, and none at the ends. */
+  /**
+   * The text with every run of spaces, no-break ones too, made one space and none at the ends, and
+   * a question mark for each character that can't be printed.
+   */
   static String text(String text) {
-    return SPACES.matcher(text).replaceAll(" ").strip();
+    if (PLAIN.matcher(text).matches()) {
+      return text;
+    }
+    String line = SPACES.matcher(text).replaceAll(" ").strip();
+    return UNPRINTABLE.matcher(line).replaceAll("?");
   }
 
   /**

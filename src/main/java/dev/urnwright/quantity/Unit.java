@@ -142,7 +142,8 @@ public enum Unit {
 
   /** The unit of that spelling: dots, spaces and the case of letters don't matter. */
   static Optional<Unit> ofSpelling(String text) {
-    return Optional.ofNullable(BY_SPELLING.get(normal(text)));
+    Unit plain = BY_SPELLING.get(text);
+    return Optional.ofNullable(plain == null ? BY_SPELLING.get(normal(text)) : plain);
   }
 
   /** A spelling in lower case, without dots, with one way to write a degree and a "per". */
@@ -165,6 +166,7 @@ public enum Unit {
   private static Map<String, Unit> bySpelling() {
     Map<String, Unit> units = new HashMap<>();
     for (Unit unit : values()) {
+      units.put(unit.symbol, unit);
       units.put(normal(unit.symbol), unit);
       unit.spellings.forEach(spelling -> units.put(normal(spelling), unit));
     }
