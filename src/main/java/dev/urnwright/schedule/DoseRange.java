@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param least its least dose, in steps
  * @param greatest the most that basket, brew water and vessel allow, in steps
  */
-record DoseRange(Brewer brewer, long least, long greatest) {
+public record DoseRange(Brewer brewer, long least, long greatest) {
   /**
    * What a brewer takes: {@code D_b = min(D_max, W_max / R)}, and no more than the vessel under it
    * holds.

@@ -53,6 +53,15 @@ record Levelled(List<Entry> entries) {
         .toList();
   }
 
+  /** The doses of one kind, the least first. */
+  long[] doses(DoseRange range) {
+    return entries.stream()
+        .filter(entry -> entry.range() == range)
+        .mapToLong(Entry::dose)
+        .sorted()
+        .toArray();
+  }
+
   private static long total(long level, long[] counts, List<DoseRange> ranges) {
     long sum = 0;
     for (int kind = 0; kind < counts.length; kind++) {

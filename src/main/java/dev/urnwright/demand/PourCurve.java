@@ -1,0 +1,127 @@
+package dev.urnwright.demand;
+
+import java.util.Arrays;
+
+/**
+ * When a group's cups are poured: the share of them poured by each minute, from none at the start
+ * of its window to all at the end.
+ *
+ * <p>With {@code s} the part of the window that has passed, from 0 to 1, guests who come evenly
+ * have drunk {@code s}, early ones {@code 1 − (1 − s)²}, late ones {@code s²}: twice the even rate
+ * at the busy end, falling to nothing at the other. Explicit shares are even within each of their
+ * intervals.
+ */
+public final class PourCurve {
+  private final double start;
+  private final double length;
+  private final double[] cumulative; // at the ends of equal intervals; empty for a formula
+  private final Shape shape;
+
+  /** How guests spread over a window. */
+  public enum Shape {
+    /** The same number at any time. */
+    EVEN,
+    /** More at the beginning. */
+    EARLY,
+    /** More at the end. */
+    LATE,
+    /** As listed. */
+    LISTED
+  }
+
+  private PourCurve(double start, double end, Shape shape, double[] cumulative) {
+    if (!(end >= start)) {
+      throw new IllegalArgumentException("a window ends after it starts: " + start + ", " + end);
+    }
+    this.start = start;
+    this.length = end - start;
+    this.shape = shape;
+    this.cumulative = cumulative;
+  }
+
+  /**
+   * A curve of a given shape.
+   *
+   * @param start minute of the first cup
+   * @param end minute of the last one, not before {@code start}
+   * @param shape any but {@link Shape#LISTED}
+   */
+  public static PourCurve of(double start, double end, Shape shape) {
+    if (shape == Shape.LISTED) {
+      throw new IllegalArgumentException("listed shares are given, not named");
+    }
+    return new PourCurve(start, end, shape, new double[0]);
+  }
+
+  /**
+   * A curve of explicit shares over equal parts of the window.
+   *
+   * @param shares of the cups in each part, each 0 or more, together above 0
+   */
+  public static PourCurve listed(double start, double end, double[] shares) {
+    double total = Arrays.stream(shares).sum();
+    if (!(total > 0) || Arrays.stream(shares).anyMatch(share -> !(share >= 0))) {
+      throw new IllegalArgumentException("shares must be 0 or more: " + Arrays.toString(shares));
+    }
+    double[] cumulative = new double[shares.length];
+    double sum = 0;
+    for (int i = 0; i < shares.length; i++) {
+      sum += shares[i];
+      cumulative[i] = sum / total;
+    }
+    return new PourCurve(start, end, Shape.LISTED, cumulative);
+  }
+
+  /** The share of the cups poured by a minute, from 0 to 1. */
+  public double pouredBy(double minute) {
+    if (minute < start) {
+      return 0;
+    }
+    if (length == 0 || minute >= start + length) {
+      return 1;
+    }
+    double s = (minute - start) / length;
+    return switch (shape) {
+      case EVEN -> s;
+      case EARLY -> 1 - (1 - s) * (1 - s);
+      case LATE -> s * s;
+      case LISTED -> listedBy(s);
+    };
+  }
+
+  /**
+   * The minute by which a share of the cups has been poured.
+   *
+   * @param share from 0 to 1
+   */
+  public double minuteOf(double share) {
+    if (!(share >= 0 && share <= 1)) {
+      throw new IllegalArgumentException("a share lies between 0 and 1: " + share);
+    }
+    double s =
+        switch (shape) {
+          case EVEN -> share;
+          case EARLY -> 1 - Math.sqrt(1 - share);
+          case LATE -> Math.sqrt(share);
+          case LISTED -> listedAt(share);
+        };
+    return start + s * length;
+  }
+
+  private double listedBy(double s) {
+    double at = s * cumulative.length;
+    int i = Math.min((int) at, cumulative.length - 1);
+    double before = i == 0 ? 0 : cumulative[i - 1];
+    return before + (at - i) * (cumulative[i] - before);
+  }
+
+  private double listedAt(double share) {
+    int i = 0;
+    while (i < cumulative.length - 1 && cumulative[i] < share) {
+      i++;
+    }
+    double before = i == 0 ? 0 : cumulative[i - 1];
+    double within = cumulative[i] > before ? (share - before) / (cumulative[i] - before) : 0;
+    return (i + Math.max(0, within)) / cumulative.length;
+  }
+}

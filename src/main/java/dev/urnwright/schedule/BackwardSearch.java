@@ -1,0 +1,393 @@
+package dev.urnwright.schedule;
+
+import dev.urnwright.schedule.RunProblem.Kind;
+import dev.urnwright.schedule.RunSolution.TimedBatch;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * The best places on the clock for batches whose sizes are decided: least waiting, then latest
+ * start.
+ *
+ * <p>Time runs backward. Batches are placed in the order of falling ready times, and each is made
+ * ready as late as its orders, a free brewer and its circuit allow; a batch that could be later
+ * without moving another could be so without harm, so nothing better is missed. What is left to
+ * decide is which coffee and which kind of brewer comes next. That is searched layer by layer, one
+ * batch a layer, as a dynamic programme: of two states with the same batches placed, the one whose
+ * brewers are free no later and whose waiting is no less is dropped.
+ *
+ * <p>For equal batches on equal brewers there is nothing to decide and the search is the plain
+ * backward pass. States beyond {@link #width} in a layer are dropped, the least promising first;
+ * the best bound among them then stands for what might have been missed.
+ */
+final class BackwardSearch {
+  private static final int FREE = Integer.MAX_VALUE / 4;
+  private static final double SAME = 1e-6;
+
+  private final RunProblem problem;
+  private final List<Leg> legs;
+  private final int[] offsets; // of each leg's numbers in State.progress
+  private final int numbers;
+  private final int[][] legsOfCoffee; // in time order
+  private final int[] firstUnit; // of each kind in State.free
+  private final int units;
+  private final int width;
+
+  private double incumbent = Double.NEGATIVE_INFINITY;
+  private double dropped = Double.NEGATIVE_INFINITY;
+
+  /**
+   * What a search found.
+   *
+   * @param batches on the clock
+   * @param value gram-minutes of ready times; the more, the less waiting
+   * @param bound that no schedule exceeds
+   * @param firstStart minute
+   */
+  record Found(List<TimedBatch> batches, double value, double bound, int firstStart) {
+    boolean isProven() {
+      return bound <= value + SAME * Math.max(1, Math.abs(value));
+    }
+  }
+
+  /** One batch on the clock, and those after it. */
+  private record Placement(
+      Placement later, int coffee, int kind, long doseSteps, int start, int ready) {}
+
+  private static final class State {
+    int[] progress; // of all legs
+    int last; // no further batch is ready after this minute
+    int[] free; // for each unit, the minute until which it can still be used; falling in each kind
+    double value;
+    int firstStart = FREE;
+    double bound;
+    Placement placements;
+  }
+
+  BackwardSearch(RunProblem problem, List<Leg> legs, int width) {
+    this.problem = problem;
+    this.legs = legs;
+    this.width = width;
+    this.offsets = new int[legs.size()];
+    int offset = 0;
+    for (int leg = 0; leg < legs.size(); leg++) {
+      offsets[leg] = offset;
+      offset += legs.get(leg).numbers();
+    }
+    this.numbers = offset;
+    this.legsOfCoffee = new int[problem.coffees().size()][];
+    for (int coffee = 0; coffee < legsOfCoffee.length; coffee++) {
+      int which = coffee;
+      legsOfCoffee[coffee] =
+          IntStream.range(0, legs.size()).filter(leg -> legs.get(leg).coffee() == which).toArray();
+    }
+    this.firstUnit = new int[problem.kinds().size() + 1];
+    for (int kind = 0; kind < problem.kinds().size(); kind++) {
+      firstUnit[kind + 1] = firstUnit[kind] + problem.kinds().get(kind).units();
+    }
+    this.units = firstUnit[problem.kinds().size()];
+  }
+
+  /**
+   * Searches.
+   *
+   * @param floor gram-minutes that a schedule must exceed to be of interest
+   */
+  Optional<Found> run(double floor) {
+    incumbent = floor;
+    List<State> layer = List.of(root());
+    while (!layer.isEmpty()) {
+      Optional<State> best =
+          layer.stream()
+              .filter(this::isDone)
+              .max(
+                  Comparator.comparingDouble((State s) -> s.value)
+                      .thenComparingInt(s -> s.firstStart));
+      if (best.isPresent()) {
+        return best.map(this::found);
+      }
+      Map<Progress, List<State>> next = new HashMap<>();
+      layer.forEach(state -> expand(state, next));
+      layer = narrowed(next.values());
+    }
+    return Optional.empty();
+  }
+
+  private Found found(State state) {
+    return new Found(batches(state), state.value, Math.max(state.value, dropped), state.firstStart);
+  }
+
+  private boolean isDone(State state) {
+    return Arrays.stream(legsOfCoffee).allMatch(ofCoffee -> current(state, ofCoffee) < 0);
+  }
+
+  /** The best value that a dropped state might have reached; minus infinity when none was. */
+  double droppedBound() {
+    return dropped;
+  }
+
+  private State root() {
+    State root = new State();
+    root.progress = new int[numbers];
+    root.free = new int[units];
+    Arrays.fill(root.free, FREE);
+    root.last = FREE;
+    return root;
+  }
+
+  private void expand(State state, Map<Progress, List<State>> next) {
+    List<State> children = new ArrayList<>();
+    for (int[] ofCoffee : legsOfCoffee) {
+      int leg = current(state, ofCoffee);
+      if (leg >= 0) {
+        int before = children.size();
+        children(state, leg, children);
+        if (children.size() == before) {
+          return; // this coffee's next batch can't be placed, now or later
+        }
+      }
+    }
+    dropUncontended(children);
+    for (State child : children) {
+      settle(child);
+      if (child.bound >= incumbent) {
+        keep(next.computeIfAbsent(new Progress(child.progress), key -> new ArrayList<>()), child);
+      }
+    }
+  }
+
+  /**
+   * Drops a choice that another coffee's later batch could go before without touching it: placing
+   * the later one first reaches the same. Choices of the same coffee are alternatives and stay.
+   */
+  private void dropUncontended(List<State> children) {
+    if (legsOfCoffee.length > 1) {
+      children.removeIf(
+          child ->
+              children.stream()
+                  .map(other -> other.placements)
+                  .collect(Collectors.groupingBy(Placement::coffee))
+                  .entrySet()
+                  .stream()
+                  .filter(entry -> entry.getKey() != child.placements.coffee())
+                  .anyMatch(
+                      entry ->
+                          entry.getValue().stream()
+                              .allMatch(other -> goesBefore(other, child.placements))));
+    }
+  }
+
+  private boolean goesBefore(Placement other, Placement placement) {
+    if (other.ready() <= placement.ready()) {
+      return false;
+    }
+    if (other.start() >= placement.ready()
+        && (other.kind() != placement.kind()
+            || other.start() - problem.kinds().get(other.kind()).turnaroundMinutes()
+                >= placement.ready())) {
+      return true; // it is over, looking back, before this one begins
+    }
+    int circuit = problem.kinds().get(other.kind()).circuit();
+    return other.kind() != placement.kind()
+        && (circuit < 0 || circuit != problem.kinds().get(placement.kind()).circuit());
+  }
+
+  /** The last leg of a coffee that still has batches to place, or -1. */
+  private int current(State state, int[] ofCoffee) {
+    for (int i = ofCoffee.length - 1; i >= 0; i--) {
+      int leg = ofCoffee[i];
+      if (!legs.get(leg).isDone(state.progress, offsets[leg])) {
+        return leg;
+      }
+    }
+    return -1;
+  }
+
+  private void children(State state, int index, List<State> children) {
+    Leg leg = legs.get(index);
+    for (Leg.Choice choice : leg.choices(state.progress, offsets[index])) {
+      for (int kind : choice.kinds()) {
+        int ready = latestReady(state, kind, Math.min(choice.latestReady(), state.last));
+        int start = ready - problem.kinds().get(kind).brewMinutes();
+        if (ready >= choice.earliestReady() && start >= problem.earliestStart()) {
+          State child = child(state, kind, start, ready);
+          child.progress[offsets[index] + choice.number()] += choice.by();
+          child.value = state.value + choice.grams() * ready;
+          child.placements =
+              new Placement(state.placements, leg.coffee(), kind, choice.doseSteps(), start, ready);
+          children.add(child);
+        }
+      }
+    }
+  }
+
+  /** The latest minute up to a limit at which a brewer of the kind and its circuit are free. */
+  private int latestReady(State state, int kind, int limit) {
+    Kind brewer = problem.kinds().get(kind);
+    int ready = Math.min(limit, state.free[firstUnit[kind]]);
+    if (brewer.circuit() < 0) {
+      return ready;
+    }
+    double spare = problem.circuitWatts().get(brewer.circuit()) - brewer.watts();
+    if (spare < 0) {
+      return Integer.MIN_VALUE / 2;
+    }
+    while (true) {
+      // Brewers placed so far are ready at this minute or later: those that have started before it
+      // draw most just before it, so that is the moment to look at.
+      double load = 0;
+      int nextStart = Integer.MIN_VALUE / 2;
+      for (int k = 0; k < problem.kinds().size(); k++) {
+        Kind other = problem.kinds().get(k);
+        if (other.circuit() == brewer.circuit()) {
+          for (int unit = firstUnit[k]; unit < firstUnit[k + 1]; unit++) {
+            int start = state.free[unit] + other.turnaroundMinutes();
+            if (start < ready) {
+              load += other.watts();
+              nextStart = Math.max(nextStart, start);
+            }
+          }
+        }
+      }
+      if (load <= spare + SAME) {
+        return ready;
+      }
+      ready = nextStart;
+    }
+  }
+
+  private State child(State state, int kind, int start, int ready) {
+    State child = new State();
+    child.progress = state.progress.clone();
+    child.free = state.free.clone();
+    child.last = ready;
+    child.firstStart = Math.min(state.firstStart, start);
+    int from = firstUnit[kind];
+    int to = firstUnit[kind + 1];
+    int unit = to - 1; // the tightest fit keeps the freest brewers free
+    while (child.free[unit] < ready) {
+      unit--;
+    }
+    int free = start - problem.kinds().get(kind).turnaroundMinutes();
+    while (unit + 1 < to && child.free[unit + 1] > free) {
+      child.free[unit] = child.free[unit + 1];
+      unit++;
+    }
+    child.free[Math.max(unit, from)] = free;
+    return child;
+  }
+
+  /** Forgets what can't matter any more, and bounds what can still come of the state. */
+  private void settle(State state) {
+    int due = Integer.MIN_VALUE;
+    double bound = state.value;
+    for (int[] ofCoffee : legsOfCoffee) {
+      int current = current(state, ofCoffee);
+      for (int leg : ofCoffee) {
+        if (leg <= current) {
+          bound += legs.get(leg).bound(state.progress, offsets[leg], state.last);
+        }
+      }
+      if (current >= 0) {
+        due = Math.max(due, legs.get(current).due(state.progress, offsets[current]));
+      }
+    }
+    state.bound = bound;
+    if (due > Integer.MIN_VALUE) {
+      state.last = Math.min(state.last, due);
+    }
+    for (int unit = 0; unit < units; unit++) {
+      state.free[unit] = Math.min(state.free[unit], state.last);
+    }
+  }
+
+  /** Adds a state unless one that is as good in every way is there; removes those it outdoes. */
+  private static void keep(List<State> states, State candidate) {
+    for (State state : states) {
+      if (outdoes(state, candidate)) {
+        return;
+      }
+    }
+    states.removeIf(state -> outdoes(candidate, state));
+    states.add(candidate);
+  }
+
+  private static boolean outdoes(State a, State b) {
+    if (a.last < b.last
+        || a.value < b.value - SAME
+        || (a.value <= b.value + SAME && a.firstStart < b.firstStart)) {
+      return false;
+    }
+    for (int unit = 0; unit < a.free.length; unit++) {
+      if (a.free[unit] < b.free[unit]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private List<State> narrowed(Collection<List<State>> groups) {
+    List<State> states = new ArrayList<>();
+    groups.forEach(states::addAll);
+    if (states.size() > width) {
+      states.sort(
+          Comparator.comparingDouble((State s) -> s.bound)
+              .thenComparingDouble(s -> s.value)
+              .thenComparingInt(s -> s.firstStart)
+              .reversed());
+      dropped = Math.max(dropped, states.get(width).bound);
+      return new ArrayList<>(states.subList(0, width));
+    }
+    return states;
+  }
+
+  /** Names a unit for each batch: in order of time, the first of its kind that is free. */
+  private List<TimedBatch> batches(State state) {
+    int[] busyUntil = new int[units];
+    Arrays.fill(busyUntil, Integer.MIN_VALUE);
+    List<TimedBatch> batches = new ArrayList<>();
+    // The last placement is the first on the clock; starts are sorted before units are named.
+    List<Placement> placements = new ArrayList<>();
+    for (Placement p = state.placements; p != null; p = p.later()) {
+      placements.add(p);
+    }
+    placements.sort(Comparator.comparingInt(Placement::start));
+    for (Placement p : placements) {
+      int unit = firstUnit[p.kind()];
+      while (busyUntil[unit] > p.start()) {
+        unit++;
+      }
+      busyUntil[unit] = p.ready() + problem.kinds().get(p.kind()).turnaroundMinutes();
+      batches.add(
+          new TimedBatch(
+              p.coffee(),
+              p.kind(),
+              unit - firstUnit[p.kind()],
+              p.doseSteps(),
+              p.start(),
+              p.ready()));
+    }
+    return batches;
+  }
+
+  /** How far all legs have come, as a key. */
+  private record Progress(int[] numbers) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Progress progress && Arrays.equals(progress.numbers, numbers);
+    }
+
+    @Override
+    public int hashCode() {
+      return Arrays.hashCode(numbers);
+    }
+  }
+}

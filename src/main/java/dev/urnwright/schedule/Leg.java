@@ -1,0 +1,49 @@
+package dev.urnwright.schedule;
+
+import java.util.List;
+
+/**
+ * One run of orders whose batches the search places, from the last one back to the first.
+ *
+ * <p>How far it has come stands in a few numbers of the search's state; a leg reads and never
+ * writes them.
+ */
+sealed interface Leg permits SizedLeg, FullLeg {
+  /** Index of the coffee. */
+  int coffee();
+
+  /** How many numbers it keeps in a state. */
+  int numbers();
+
+  /** Whether all its orders are served. */
+  boolean isDone(int[] progress, int offset);
+
+  /** What the next batch back may be; never empty while the leg isn't done. */
+  List<Choice> choices(int[] progress, int offset);
+
+  /** The gram-minutes that no way of placing what is left exceeds, nothing ready after a minute. */
+  double bound(int[] progress, int offset, int last);
+
+  /** No batch that is left is ready after this minute. */
+  int due(int[] progress, int offset);
+
+  /**
+   * One batch and what it serves.
+   *
+   * @param kinds that may brew it
+   * @param doseSteps its dose
+   * @param number which of the leg's numbers it moves
+   * @param by how far
+   * @param grams drawn from it, at most its beverage
+   * @param earliestReady from the orders it serves
+   * @param latestReady from the first of them
+   */
+  record Choice(
+      int[] kinds,
+      long doseSteps,
+      int number,
+      int by,
+      double grams,
+      int earliestReady,
+      int latestReady) {}
+}

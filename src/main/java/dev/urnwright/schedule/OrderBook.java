@@ -1,0 +1,147 @@
+package dev.urnwright.schedule;
+
+import dev.urnwright.schedule.RunProblem.Kind;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The orders for one coffee in the order in which they are due, cut into runs. Batches of a coffee
+ * are poured in the order in which they are ready, so a batch serves neighbouring orders; no batch
+ * serves two runs, for what is fresh enough for the later one comes too late for the earlier.
+ */
+final class OrderBook {
+  private final List<Run> runs;
+
+  private OrderBook(List<Run> runs) {
+    this.runs = runs;
+  }
+
+  /** Sorts and cuts orders. */
+  static OrderBook of(List<Order> orders) {
+    List<Order> due =
+        orders.stream()
+            .sorted(
+                Comparator.comparingInt(Order::latestReady).thenComparingInt(Order::earliestReady))
+            .toList();
+    List<Run> runs = new ArrayList<>();
+    List<Order> current = new ArrayList<>();
+    for (Order order : due) {
+      // Orders are due in this sequence, so the last one's due time is the run's latest.
+      if (!current.isEmpty()
+          && order.earliestReady() > current.get(current.size() - 1).latestReady()) {
+        runs.add(new Run(current));
+        current = new ArrayList<>();
+      }
+      current.add(order);
+    }
+    if (!current.isEmpty()) {
+      runs.add(new Run(current));
+    }
+    return new OrderBook(runs);
+  }
+
+  List<Run> runs() {
+    return runs;
+  }
+
+  /** Neighbouring orders that batches may share. */
+  static final class Run {
+    private final List<Order> orders;
+    private final double[] ends; // grams from the run's start to the end of each order
+
+    Run(List<Order> orders) {
+      this.orders = List.copyOf(orders);
+      this.ends = new double[orders.size()];
+      double sum = 0;
+      for (int i = 0; i < ends.length; i++) {
+        sum += orders.get(i).grams();
+        ends[i] = sum;
+      }
+    }
+
+    List<Order> orders() {
+      return orders;
+    }
+
+    double grams() {
+      return ends[ends.length - 1];
+    }
+
+    /** The minute by which the batch that serves from this gram on must be ready. */
+    int latestReady(double from) {
+      return orders.get(at(from)).latestReady();
+    }
+
+    /** The minute before which a batch that serves these grams must not be ready. */
+    int earliestReady(double from, double to) {
+      int earliest = Integer.MIN_VALUE;
+      for (int i = at(from); i < ends.length; i++) {
+        earliest = Math.max(earliest, orders.get(i).earliestReady());
+        if (ends[i] >= to - 1e-6) {
+          break;
+        }
+      }
+      return earliest;
+    }
+
+    /**
+     * How many batches for this run the brewers of a kind have time for, if they do nothing else.
+     */
+    long room(Kind kind, int earliestStart) {
+      int latest = orders.get(orders.size() - 1).latestReady();
+      int earliest = orders.stream().mapToInt(Order::earliestReady).min().orElseThrow();
+      int first = Math.max(earliest, earliestStart + kind.brewMinutes());
+      long each =
+          latest < first
+              ? 0
+              : (latest - first) / (kind.brewMinutes() + kind.turnaroundMinutes()) + 1;
+      return each * kind.units();
+    }
+
+    /**
+     * From which gram on a batch can serve up to another one, so that it is neither too late for
+     * its first order nor too old for any.
+     */
+    double freshFrom(double from, double to) {
+      double start = from;
+      while (earliestReady(start, to) > latestReady(start)) {
+        start = ends[at(start)];
+      }
+      return start;
+    }
+
+    /**
+     * The gram-minutes that the first grams of the run can't exceed, each ready no later than its
+     * own order is due, and nothing ready after a minute.
+     */
+    double bound(double grams, int last) {
+      double sum = 0;
+      double from = 0;
+      for (Order order : orders) {
+        double part = Math.min(order.grams(), grams - from);
+        if (part <= 0) {
+          break;
+        }
+        sum += part * Math.min(last, order.latestReady());
+        from += order.grams();
+      }
+      return sum;
+    }
+
+    /** The order that holds the gram just after this one. */
+    private int at(double from) {
+      int low = 0;
+      int high = ends.length - 1;
+      while (low < high) {
+        int middle = (low + high) / 2;
+        if (ends[middle] > from + 1e-6) {
+          high = middle;
+        } else {
+          low = middle + 1;
+        }
+      }
+      return low;
+    }
+  }
+}

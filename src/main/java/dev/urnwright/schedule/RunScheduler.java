@@ -1,0 +1,263 @@
+package dev.urnwright.schedule;
+
+import dev.urnwright.schedule.BackwardSearch.Found;
+import dev.urnwright.schedule.RunProblem.CoffeeOrders;
+import dev.urnwright.schedule.RunSolution.Proof;
+import dev.urnwright.schedule.RunSolution.TimedBatch;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Puts batches on a clock. In this order: no guest unserved; fewest batches, as equal as can be;
+ * least waiting, which is least total age at pouring, since when cups are poured is given; latest
+ * start.
+ *
+ * <p>Two questions are asked in turn. What are the fewest batches, each as large as its brewer
+ * takes or its orders stay fresh? And, with so many or fewer, are equal ones in time? Equal ones
+ * are taken where they are; otherwise each kind brews as many as the first answer says, levelled.
+ */
+public final class RunScheduler {
+  /**
+   * States that a search keeps in a layer; while fewer than this are open the optimum is proven.
+   */
+  private static final int WIDE = 2_000;
+
+  /** A long run is searched less widely: so many states, over the square of its batches. */
+  private static final int EFFORT = 28_800_000;
+
+  /** A first look, to have something to compare with. */
+  private static final int NARROW = 24;
+
+  /**
+   * States kept when batches are as large as can be: many sizes, so few states outdo each other.
+   */
+  private static final int FULL = 150;
+
+  /** Ways to give extra batches to runs that are tried for each number of batches. */
+  private static final int MOST_WAYS = 40;
+
+  private final RunProblem problem;
+  private final int width;
+  private final List<RunOfCoffee> runs;
+
+  /**
+   * A run with what it needs.
+   *
+   * @param steps of dose
+   * @param fewest batches that can brew so many steps in the time there is for it
+   */
+  private record RunOfCoffee(
+      int coffee, OrderBook.Run run, long steps, int fewest, CoffeeOrders orders) {}
+
+  private RunScheduler(RunProblem problem, int width, List<RunOfCoffee> runs) {
+    this.problem = problem;
+    this.width = width;
+    this.runs = runs;
+  }
+
+  /**
+   * The best schedule.
+   *
+   * @return empty when none was found that leaves no guest unserved
+   */
+  public static Optional<RunSolution> solve(RunProblem problem) {
+    return solve(problem, WIDE);
+  }
+
+  static Optional<RunSolution> solve(RunProblem problem, int width) {
+    List<RunOfCoffee> runs = new ArrayList<>();
+    for (int coffee = 0; coffee < problem.coffees().size(); coffee++) {
+      for (OrderBook.Run run : OrderBook.of(problem.coffees().get(coffee).orders()).runs()) {
+        Optional<RunOfCoffee> needs = needs(problem, coffee, run);
+        if (needs.isEmpty()) {
+          return Optional.empty();
+        }
+        runs.add(needs.get());
+      }
+    }
+    return new RunScheduler(problem, width, runs).solve();
+  }
+
+  /** Counts batches, the largest brewers first, each for as many as it has time for. */
+  private static Optional<RunOfCoffee> needs(RunProblem problem, int coffee, OrderBook.Run run) {
+    CoffeeOrders orders = problem.coffees().get(coffee);
+    long steps = (long) Math.ceil(run.grams() / orders.gramsPerStep() - 1e-9);
+    List<Integer> largestFirst =
+        IntStream.range(0, problem.kinds().size())
+            .filter(kind -> orders.doses().get(kind).usable())
+            .boxed()
+            .sorted(Comparator.comparing(kind -> -orders.doses().get(kind).greatest()))
+            .toList();
+    long left = steps;
+    long count = 0;
+    for (int kind : largestFirst) {
+      long greatest = orders.doses().get(kind).greatest();
+      long room = run.room(problem.kinds().get(kind), problem.earliestStart());
+      long here = Math.min(room, (left + greatest - 1) / greatest);
+      count += here;
+      left -= here * greatest;
+      if (left <= 0) {
+        return Optional.of(new RunOfCoffee(coffee, run, steps, (int) count, orders));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<RunSolution> solve() {
+    int fewest = runs.stream().mapToInt(RunOfCoffee::fewest).sum();
+    Optional<Attempt> equal = equal(0);
+    if (equal.isPresent()) {
+      return equal.map(attempt -> solution(attempt, true));
+    }
+    Optional<Found> full = full();
+    if (full.isEmpty()) {
+      return Optional.empty();
+    }
+    int most = full.get().batches().size();
+    for (int extra = 1; fewest + extra <= most; extra++) {
+      Optional<Attempt> attempt = equal(extra);
+      if (attempt.isPresent()) {
+        return attempt.map(a -> solution(a, false));
+      }
+    }
+    Attempt mixed = new Attempt();
+    levelled(full.get()).ifPresent(sizing -> search(sizing, true, mixed));
+    if (mixed.best.isEmpty()) {
+      mixed.offer(full.get());
+      mixed.bound = Double.POSITIVE_INFINITY; // sizes as they came: nothing is known of better ones
+    }
+    return Optional.of(solution(mixed, most == fewest));
+  }
+
+  /** What was found with one number of batches. */
+  private static final class Attempt {
+    Optional<Found> best = Optional.empty();
+    double bound = Double.NEGATIVE_INFINITY; // of what the searches dropped
+    int ways;
+
+    void offer(Found found) {
+      if (best.isEmpty() || isBetter(found)) {
+        best = Optional.of(found);
+      }
+    }
+
+    private boolean isBetter(Found found) {
+      double more = found.value() - best.orElseThrow().value();
+      return more > 1e-6 || (more >= -1e-6 && found.firstStart() > best.get().firstStart());
+    }
+  }
+
+  /** Equal batches within each run, so many more than the fewest. */
+  private Optional<Attempt> equal(int extra) {
+    Attempt attempt = new Attempt();
+    spread(extra, 0, new int[runs.size()], attempt);
+    return attempt.best.isPresent() ? Optional.of(attempt) : Optional.empty();
+  }
+
+  /** Gives the extra batches to the runs in every way. */
+  private void spread(int left, int run, int[] extra, Attempt attempt) {
+    if (attempt.ways >= MOST_WAYS) {
+      return;
+    }
+    if (run < extra.length - 1) {
+      for (int n = 0; n <= left; n++) {
+        extra[run] = n;
+        spread(left - n, run + 1, extra, attempt);
+      }
+      return;
+    }
+    extra[run] = left;
+    attempt.ways++;
+    List<Sizing> sizings = new ArrayList<>();
+    for (int i = 0; i < runs.size(); i++) {
+      RunOfCoffee which = runs.get(i);
+      int count = which.fewest() + extra[i];
+      List<DoseRange> ranges = which.orders().doses();
+      Sizing.even(which.steps(), count, ranges)
+          .or(() -> Sizing.least(which.steps(), count, ranges))
+          .ifPresent(sizings::add);
+    }
+    if (sizings.size() == runs.size()) {
+      search(sizings, Arrays.stream(extra).sum() == 0, attempt);
+    }
+  }
+
+  /**
+   * Searches one way to size all batches.
+   *
+   * @param thorough whether to look hard even where a first look finds nothing in time
+   */
+  private void search(List<Sizing> sizings, boolean thorough, Attempt attempt) {
+    List<Leg> legs = new ArrayList<>();
+    for (int i = 0; i < runs.size(); i++) {
+      RunOfCoffee run = runs.get(i);
+      legs.add(new SizedLeg(run.coffee(), run.run(), sizings.get(i), run.orders().gramsPerStep()));
+    }
+    double floor = attempt.best.map(Found::value).orElse(Double.NEGATIVE_INFINITY);
+    Optional<Found> quick = new BackwardSearch(problem, legs, NARROW).run(floor);
+    quick.ifPresent(attempt::offer);
+    if (quick.isEmpty() && !thorough) {
+      return;
+    }
+    BackwardSearch search = new BackwardSearch(problem, legs, width(sizings));
+    search.run(quick.map(Found::value).orElse(floor)).ifPresent(attempt::offer);
+    attempt.bound = Math.max(attempt.bound, search.droppedBound());
+  }
+
+  private int width(List<Sizing> sizings) {
+    int batches = sizings.stream().mapToInt(Sizing::count).sum();
+    return Math.max(NARROW, Math.min(width, EFFORT / (batches * batches)));
+  }
+
+  private Optional<Found> full() {
+    List<Leg> legs =
+        runs.stream()
+            .map(
+                run ->
+                    (Leg)
+                        new FullLeg(
+                            run.coffee(),
+                            run.run(),
+                            run.orders().doses(),
+                            run.orders().gramsPerStep()))
+            .toList();
+    return new BackwardSearch(problem, legs, FULL).run(Double.NEGATIVE_INFINITY);
+  }
+
+  /** As many batches of each kind as were found for each run, levelled. */
+  private Optional<List<Sizing>> levelled(Found full) {
+    List<Sizing> sizings = new ArrayList<>();
+    for (RunOfCoffee run : runs) {
+      long[] counts = new long[problem.kinds().size()];
+      int first = run.run().orders().stream().mapToInt(Order::earliestReady).min().orElseThrow();
+      int last = run.run().orders().stream().mapToInt(Order::latestReady).max().orElseThrow();
+      for (TimedBatch batch : full.batches()) {
+        if (batch.coffee() == run.coffee() && batch.ready() >= first && batch.ready() <= last) {
+          counts[batch.kind()]++;
+        }
+      }
+      Sizing.levelled(run.steps(), counts, run.orders().doses()).ifPresent(sizings::add);
+    }
+    return sizings.size() == runs.size() ? Optional.of(sizings) : Optional.empty();
+  }
+
+  private RunSolution solution(Attempt attempt, boolean fewest) {
+    Found found = attempt.best.orElseThrow();
+    double latest = 0;
+    for (RunOfCoffee run : runs) {
+      for (Order order : run.run().orders()) {
+        latest += order.grams() * order.latestReady();
+      }
+    }
+    double bound = Math.max(found.value(), attempt.bound);
+    boolean proven = bound <= found.value() + 1e-6 * Math.max(1, Math.abs(found.value()));
+    return new RunSolution(
+        found.batches(),
+        latest - found.value(),
+        new Proof(fewest, proven, Math.max(0, latest - bound)));
+  }
+}

@@ -1,0 +1,110 @@
+package dev.urnwright.schedule;
+
+import dev.urnwright.schedule.Sizing.SizeClass;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * A leg whose number of batches and doses are decided. Its numbers count the batches placed of each
+ * size class.
+ */
+final class SizedLeg implements Leg {
+  private final int coffee;
+  private final OrderBook.Run run;
+  private final List<SizeClass> classes;
+  private final double gramsPerStep;
+  private final List<Choice> equal; // the choices of a single class, the last batch first
+
+  SizedLeg(int coffee, OrderBook.Run run, Sizing sizing, double gramsPerStep) {
+    this.coffee = coffee;
+    this.run = run;
+    this.classes = sizing.classes();
+    this.gramsPerStep = gramsPerStep;
+    this.equal =
+        classes.size() == 1
+            ? IntStream.range(0, classes.get(0).count())
+                .mapToObj(placed -> choice(new int[] {placed}, 0, 0))
+                .toList()
+            : List.of();
+  }
+
+  @Override
+  public int coffee() {
+    return coffee;
+  }
+
+  @Override
+  public int numbers() {
+    return classes.size();
+  }
+
+  @Override
+  public boolean isDone(int[] progress, int offset) {
+    for (int c = 0; c < classes.size(); c++) {
+      if (progress[offset + c] < classes.get(c).count()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  @Override
+  public List<Choice> choices(int[] progress, int offset) {
+    if (!equal.isEmpty()) {
+      return List.of(equal.get(progress[offset]));
+    }
+    List<Choice> choices = new ArrayList<>();
+    for (int c = 0; c < classes.size(); c++) {
+      if (progress[offset + c] < classes.get(c).count()) {
+        choices.add(choice(progress, offset, c));
+      }
+    }
+    return choices;
+  }
+
+  @Override
+  public double bound(int[] progress, int offset, int last) {
+    double sum = 0;
+    if (equal.isEmpty()) {
+      return run.bound(left(progress, offset, -1), last);
+    }
+    for (int i = progress[offset]; i < equal.size(); i++) {
+      sum += equal.get(i).grams() * Math.min(last, equal.get(i).latestReady());
+    }
+    return sum;
+  }
+
+  @Override
+  public int due(int[] progress, int offset) {
+    return run.latestReady(Math.min(run.grams(), left(progress, offset, -1)) - 1e-6);
+  }
+
+  /** The batch of one class that comes, in time, before all those already placed. */
+  private Choice choice(int[] progress, int offset, int cls) {
+    SizeClass sizes = classes.get(cls);
+    long dose = sizes.dose(progress[offset + cls]);
+    double from = left(progress, offset, cls);
+    double to = Math.min(run.grams(), from + dose * gramsPerStep);
+    boolean unneeded = from >= run.grams() - 1e-6; // forced by a least dose; nobody waits for it
+    return new Choice(
+        sizes.kinds(),
+        dose,
+        cls,
+        1,
+        unneeded ? 0 : to - from,
+        unneeded ? Integer.MIN_VALUE : run.earliestReady(from, to),
+        run.latestReady(unneeded ? run.grams() : from));
+  }
+
+  /** Beverage of all batches not placed, without the next of one class. */
+  private double left(int[] progress, int offset, int without) {
+    double left = 0;
+    for (int c = 0; c < classes.size(); c++) {
+      for (int i = progress[offset + c] + (c == without ? 1 : 0); i < classes.get(c).count(); i++) {
+        left += classes.get(c).dose(i) * gramsPerStep;
+      }
+    }
+    return left;
+  }
+}
