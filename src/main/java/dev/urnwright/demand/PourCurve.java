@@ -1,6 +1,8 @@
 package dev.urnwright.demand;
 
-import java.util.Arrays;
+import dev.urnwright.event.GuestGroup.Arrivals;
+import dev.urnwright.event.GuestGroup.Arrivals.Shape;
+import dev.urnwright.quantity.Share;
 
 /**
  * When a group's cups are poured: the share of them poured by each minute, from none at the start
@@ -17,18 +19,6 @@ public final class PourCurve {
   private final double[] cumulative; // at the ends of equal intervals; empty for a formula
   private final Shape shape;
 
-  /** How guests spread over a window. */
-  public enum Shape {
-    /** The same number at any time. */
-    EVEN,
-    /** More at the beginning. */
-    EARLY,
-    /** More at the end. */
-    LATE,
-    /** As listed. */
-    LISTED
-  }
-
   private PourCurve(double start, double end, Shape shape, double[] cumulative) {
     if (!(end >= start)) {
       throw new IllegalArgumentException("a window ends after it starts: " + start + ", " + end);
@@ -40,36 +30,24 @@ public final class PourCurve {
   }
 
   /**
-   * A curve of a given shape.
+   * When a group's cups are poured.
    *
    * @param start minute of the first cup
    * @param end minute of the last one, not before {@code start}
-   * @param shape any but {@link Shape#LISTED}
+   * @param arrivals how the guests spread; listed shares must add up to more than nothing
    */
-  public static PourCurve of(double start, double end, Shape shape) {
-    if (shape == Shape.LISTED) {
-      throw new IllegalArgumentException("listed shares are given, not named");
-    }
-    return new PourCurve(start, end, shape, new double[0]);
-  }
-
-  /**
-   * A curve of explicit shares over equal parts of the window.
-   *
-   * @param shares of the cups in each part, each 0 or more, together above 0
-   */
-  public static PourCurve listed(double start, double end, double[] shares) {
-    double total = Arrays.stream(shares).sum();
-    if (!(total > 0) || Arrays.stream(shares).anyMatch(share -> !(share >= 0))) {
-      throw new IllegalArgumentException("shares must be 0 or more: " + Arrays.toString(shares));
-    }
-    double[] cumulative = new double[shares.length];
+  public static PourCurve of(double start, double end, Arrivals arrivals) {
+    double[] cumulative = new double[arrivals.shares().size()];
+    double total = arrivals.shares().stream().mapToDouble(Share::fraction).sum();
     double sum = 0;
-    for (int i = 0; i < shares.length; i++) {
-      sum += shares[i];
+    for (int i = 0; i < cumulative.length; i++) {
+      sum += arrivals.shares().get(i).fraction();
       cumulative[i] = sum / total;
     }
-    return new PourCurve(start, end, Shape.LISTED, cumulative);
+    if (cumulative.length > 0 && !(total > 0)) {
+      throw new IllegalArgumentException("nobody comes in any part of the window: " + arrivals);
+    }
+    return new PourCurve(start, end, arrivals.shape(), cumulative);
   }
 
   /** The share of the cups poured by a minute, from 0 to 1. */

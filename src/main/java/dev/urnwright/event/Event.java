@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param coffees one or more, of distinct {@link Coffee#key() keys}
  * @param groups one or more, of distinct names; every coffee named in one is in {@code coffees}
  * @param equipment brewers, circuits, dispensers, scale and jug
+ * @param kitchen how the work is done on the day
  * @param defaults what was assumed because the user left it out, in words
  * @param location where the event's name stands
  */
@@ -29,6 +30,7 @@ public record Event(
     List<Coffee> coffees,
     List<GuestGroup> groups,
     Equipment equipment,
+    Kitchen kitchen,
     List<Note> defaults,
     Location location) {
   /** Copies the lists. */
@@ -39,6 +41,12 @@ public record Event(
     if (coffees.isEmpty() || groups.isEmpty()) {
       throw new IllegalArgumentException("an event has at least one coffee and one group");
     }
+  }
+
+  /** Whether it is known when every group is served, so that the work can be put on a clock. */
+  public boolean isTimed() {
+    return time.isPresent()
+        || groups.stream().allMatch(group -> group.service().window().isPresent());
   }
 
   /**

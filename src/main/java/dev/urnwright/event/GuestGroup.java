@@ -105,13 +105,45 @@ public record GuestGroup(
       Optional<String> station,
       Optional<String> dispenser) {}
 
-  /** How guests spread over their window. */
-  public enum Arrivals {
+  /**
+   * How guests spread over their window.
+   *
+   * @param shape in words
+   * @param shares of the cups in equal parts of the window; empty unless the shape is listed
+   */
+  public record Arrivals(Shape shape, List<Share> shares) {
     /** The same number at any time. */
-    EVEN,
+    public static final Arrivals EVEN = new Arrivals(Shape.EVEN, List.of());
+
     /** More at the beginning. */
-    EARLY,
+    public static final Arrivals EARLY = new Arrivals(Shape.EARLY, List.of());
+
     /** More at the end. */
-    LATE
+    public static final Arrivals LATE = new Arrivals(Shape.LATE, List.of());
+
+    /** Copies the list. */
+    public Arrivals {
+      shares = List.copyOf(shares);
+      if (shares.isEmpty() == (shape == Shape.LISTED)) {
+        throw new IllegalArgumentException("shares go with the listed shape alone: " + shape);
+      }
+    }
+
+    /** So many of the cups in each of equal parts of the window. */
+    public static Arrivals listed(List<Share> shares) {
+      return new Arrivals(Shape.LISTED, shares);
+    }
+
+    /** A shape in words. */
+    public enum Shape {
+      /** The same number at any time. */
+      EVEN,
+      /** More at the beginning. */
+      EARLY,
+      /** More at the end. */
+      LATE,
+      /** As listed. */
+      LISTED
+    }
   }
 }

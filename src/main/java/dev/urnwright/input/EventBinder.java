@@ -4,6 +4,7 @@ import dev.urnwright.event.Coffee;
 import dev.urnwright.event.Equipment;
 import dev.urnwright.event.Event;
 import dev.urnwright.event.GuestGroup;
+import dev.urnwright.event.Kitchen;
 import dev.urnwright.event.Print;
 import dev.urnwright.event.Serving;
 import dev.urnwright.quantity.Display;
@@ -103,6 +104,7 @@ final class EventBinder {
             coffees,
             groups,
             equipment,
+            Kitchen.USUAL,
             defaults.notes(),
             map.valueOf(EVENT)));
   }

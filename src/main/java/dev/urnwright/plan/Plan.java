@@ -3,12 +3,15 @@ package dev.urnwright.plan;
 import dev.urnwright.event.Event;
 import dev.urnwright.event.Note;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything worked out for an event.
  *
  * @param event what was asked for
  * @param coffees one plan for each coffee, in the event's order
+ * @param run the work on the clock; empty when it isn't known when groups are served, or no brewers
+ *     are listed
  * @param shopping what to buy for it
  * @param cautions what can hurt someone or disappoint them
  * @param notes every assumption made and default used
@@ -16,6 +19,7 @@ import java.util.List;
 public record Plan(
     Event event,
     List<CoffeePlan> coffees,
+    Optional<Run> run,
     List<ShoppingLine> shopping,
     List<Note> cautions,
     List<Note> notes) {

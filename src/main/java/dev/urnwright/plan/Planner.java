@@ -55,7 +55,13 @@ public final class Planner {
     }
     new Remarks(event, findings).on(models, coffees);
     return Checked.of(
-        new Plan(event, coffees, Shopping.of(coffees), findings.cautions(), findings.notes()));
+        new Plan(
+            event,
+            coffees,
+            Optional.empty(),
+            Shopping.of(coffees),
+            findings.cautions(),
+            findings.notes()));
   }
 
   /** Each coffee of each group that is drunk at all. */

@@ -12,6 +12,7 @@ import dev.urnwright.event.Equipment;
 import dev.urnwright.event.Event;
 import dev.urnwright.event.GuestGroup;
 import dev.urnwright.event.GuestGroup.CoffeeShare;
+import dev.urnwright.event.Kitchen;
 import dev.urnwright.event.Paper;
 import dev.urnwright.event.Print;
 import dev.urnwright.event.Provision;
@@ -164,6 +165,7 @@ public final class Events {
         coffees,
         groups,
         equipment,
+        Kitchen.USUAL,
         List.of(),
         SOMEWHERE);
   }

@@ -153,6 +153,7 @@ public final class SheetPlans {
         plain.coffees(),
         plain.groups(),
         plain.equipment(),
+        plain.kitchen(),
         plain.defaults(),
         plain.location());
   }

@@ -1,0 +1,153 @@
+package dev.urnwright.plan;
+
+import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Temperature;
+import dev.urnwright.quantity.Volume;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The work on the clock. Without a date in the event the times are those of {@link
+ * java.time.LocalDate#EPOCH}, and only their hours and minutes mean anything.
+ *
+ * @param batches when each is brewed, in order of start
+ * @param fills when each dispenser is filled and poured, in order of filling
+ * @param heaters when water is put on to heat
+ * @param water how much of it, and for what
+ * @param actions everything that hands must do, in order of time
+ * @param quality how good the schedule is
+ */
+public record Run(
+    List<BatchTime> batches,
+    List<FillTime> fills,
+    List<HeaterTime> heaters,
+    WaterUse water,
+    List<Action> actions,
+    Quality quality) {
+  /** Copies the lists. */
+  public Run {
+    batches = List.copyOf(batches);
+    fills = List.copyOf(fills);
+    heaters = List.copyOf(heaters);
+    actions = List.copyOf(actions);
+  }
+
+  /**
+   * When a batch is brewed.
+   *
+   * @param batch which, with the brewer it is brewed on
+   * @param start of brewing
+   * @param ready the last drop; its beverage goes into dispensers at once
+   */
+  public record BatchTime(Batch batch, LocalDateTime start, LocalDateTime ready) {}
+
+  /**
+   * When a dispenser is filled and poured.
+   *
+   * @param fill which
+   * @param unit the dispenser, such as {@code Airpot 3}
+   * @param station where it is poured, when the group names one
+   * @param filled when its (last) batch goes in
+   * @param due when it must stand ready at its station: its first pour
+   * @param lastPour when it is empty
+   * @param useBy when what is left is poured away
+   * @param heat how warm it is; empty for iced groups, who get it cold
+   */
+  public record FillTime(
+      Fill fill,
+      String unit,
+      Optional<String> station,
+      LocalDateTime filled,
+      LocalDateTime due,
+      LocalDateTime lastPour,
+      LocalDateTime useBy,
+      Optional<Heat> heat) {}
+
+  /**
+   * How warm a dispenser is.
+   *
+   * @param filled concentrate, bypass and dispenser mixed
+   * @param firstPour at the first cup
+   * @param lastPour at the last one
+   * @param wanted what the group asked for
+   */
+  public record Heat(
+      Temperature filled, Temperature firstPour, Temperature lastPour, Temperature wanted) {
+    /** Whether every cup is as warm as wanted. */
+    public boolean isWarmEnough() {
+      return lastPour.compareTo(wanted) >= 0;
+    }
+  }
+
+  /**
+   * When a heater is switched on.
+   *
+   * @param name of the heater, with its number when there are several
+   * @param on when to switch it on, filled with tap water
+   * @param hot when it is first needed
+   * @param toHeat how long a full one takes from the tap
+   */
+  public record HeaterTime(String name, LocalDateTime on, LocalDateTime hot, Duration toHeat) {}
+
+  /**
+   * How much water, and for what.
+   *
+   * @param brewing brew water of all batches
+   * @param bypass liquid bypass of all fills
+   * @param rinsing hot water for filters
+   * @param preheating hot water for dispensers
+   */
+  public record WaterUse(Mass brewing, Mass bypass, Volume rinsing, Volume preheating) {}
+
+  /** What kind of action. */
+  public enum ActionKind {
+    /** Switch a heater or a brewer on. */
+    SWITCH_ON,
+    /** Weigh and grind a dose. */
+    GRIND,
+    /** Rinse a filter. */
+    RINSE,
+    /** Start a batch. */
+    START,
+    /** Rinse a dispenser with hot water. */
+    PREHEAT,
+    /** Draw concentrate into a dispenser and add its bypass. */
+    FILL,
+    /** Carry a dispenser to its station. */
+    CARRY,
+    /** Bring a dispenser back for cleaning and a refill. */
+    COLLECT,
+    /** Pour away what is left. */
+    DISCARD
+  }
+
+  /**
+   * One thing to do.
+   *
+   * @param at when
+   * @param kind what kind
+   * @param what on what: a batch, a fill, a heater
+   * @param where at which brewer, dispenser, station
+   * @param detail amounts and the coffee, for people
+   */
+  public record Action(
+      LocalDateTime at, ActionKind kind, String what, String where, String detail) {}
+
+  /**
+   * How good the schedule is.
+   *
+   * @param fewestBatches whether it is proven that no schedule has fewer batches
+   * @param leastAge whether it is proven that none with these batch sizes pours fresher coffee
+   * @param meanAge of the coffee at pouring, over all of it
+   * @param meanAgeBound the mean age that none goes below
+   * @param greatestAge of any coffee at pouring
+   */
+  public record Quality(
+      boolean fewestBatches,
+      boolean leastAge,
+      Duration meanAge,
+      Duration meanAgeBound,
+      Duration greatestAge) {}
+}
