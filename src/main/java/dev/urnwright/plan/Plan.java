@@ -1,5 +1,6 @@
 package dev.urnwright.plan;
 
+import dev.urnwright.brew.BrewModel;
 import dev.urnwright.event.Event;
 import dev.urnwright.event.Note;
 import java.util.List;
@@ -29,6 +30,11 @@ public record Plan(
     shopping = List.copyOf(shopping);
     cautions = List.copyOf(cautions);
     notes = List.copyOf(notes);
+  }
+
+  /** How a coffee of this plan brews: its curve, its absorption, its steam. */
+  public BrewModel brewing(CoffeePlan coffee) {
+    return CoffeeModel.read(coffee.coffee(), new Findings(event)).orElseThrow().brewing();
   }
 
   /** The groups of all coffees: one row for each coffee of a group. */

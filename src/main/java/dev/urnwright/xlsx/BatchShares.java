@@ -1,0 +1,48 @@
+package dev.urnwright.xlsx;
+
+import dev.urnwright.event.Brewer;
+import dev.urnwright.plan.CoffeePlan;
+import dev.urnwright.quantity.Mass;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * How the workbook shares a dose among batches: equally, as formulas can, or in the parts that the
+ * planner found, when several kinds of brewer made equal batches impossible.
+ *
+ * @param equal whether the planned batches are as equal as the formulas make them
+ * @param steps the dose for the fills, in scale steps
+ * @param least the least dose of any brewer that can be used
+ * @param greatest the greatest dose of any brewer
+ * @param each what every batch takes at least
+ * @param larger how many batches take one step more
+ */
+record BatchShares(boolean equal, long steps, long least, long greatest, long each, long larger) {
+  static BatchShares of(Book book, CoffeePlan plan) {
+    Mass step = book.plan().event().equipment().scaleStep();
+    double perDose = book.plan().brewing(plan).beveragePerDose(plan.needed().brew().ratio());
+    long steps = Math.round(plan.brewed().drawn().times(1 / perDose).roundUpTo(step).steps(step));
+    List<Brewer> brewers = book.plan().event().equipment().brewers();
+    long least = brewers.isEmpty() ? 0 : ReferenceSheet.NO_DOSE;
+    long greatest = brewers.isEmpty() ? Math.max(1, steps) : 0;
+    for (Brewer brewer : brewers) {
+      long[] range = EquipmentSheet.range(book, plan, brewer);
+      if (range[1] > 0) {
+        least = Math.min(least, range[0]);
+        greatest = Math.max(greatest, range[1]);
+      }
+    }
+    int count = plan.batches().size();
+    long floor = steps / count;
+    long each = floor >= least ? floor : Math.max(least, -Math.floorDiv(-steps, count));
+    long larger = floor >= least ? steps % count : 0;
+    boolean fewest = greatest > 0 && count == -Math.floorDiv(-steps, greatest);
+    boolean alike =
+        IntStream.range(0, count)
+            .allMatch(
+                i ->
+                    Math.round(plan.batches().get(i).brew().dose().steps(step))
+                        == each + (i < larger ? 1 : 0));
+    return new BatchShares(fewest && alike, steps, least, greatest, each, larger);
+  }
+}

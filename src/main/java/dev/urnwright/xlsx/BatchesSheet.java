@@ -1,0 +1,306 @@
+package dev.urnwright.xlsx;
+
+import dev.urnwright.brew.BrewBalance;
+import dev.urnwright.brew.ExtractionCurve;
+import dev.urnwright.plan.Batch;
+import dev.urnwright.plan.CoffeePlan;
+import dev.urnwright.plan.Plan;
+import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
+
+/**
+ * The batches of all coffees, with rows to spare. Each row finds its coffee by the numbers of
+ * batches, so that a coffee may need more or fewer of them than planned.
+ */
+final class BatchesSheet {
+  private static final int LEAST_SPARE = 20;
+  private static final int VISIBLE = 10;
+
+  private final Book book;
+  private final Page page;
+  private final Layout layout;
+  private final Units units;
+  private double beverageBefore;
+  private double solidsBefore;
+
+  private BatchesSheet(Book book, Page page) {
+    this.book = book;
+    this.page = page;
+    this.layout = book.layout();
+    this.units = book.units();
+  }
+
+  static Grid grid(Units units) {
+    String mass = ", " + units.mass();
+    return Grid.down(
+        Layout.BATCHES,
+        Page.FIRST_ITEM,
+        List.of(
+            new Column("id", "Batch", Format.TEXT, 14),
+            new Column("coffee", "Coffee", Format.TEXT, 20),
+            new Column("unit", "Brewer, as planned", Format.TEXT, 20),
+            new Column("dose", "Dose" + mass, units.weighed(), 12),
+            new Column("water", "Brew water" + mass, units.weighed(), 12),
+            new Column("byVolume", "Brew water as filled, " + units.volume(), units.volumes(), 13),
+            new Column("beverage", "Concentrate to expect" + mass, units.exact(), 13),
+            new Column("strength", "Strength to expect", Format.STRENGTH, 11),
+            new Column("check", "Check", Format.TEXT, 26),
+            new Column("gap", "", Format.TEXT, 3),
+            new Column("row", "Row", Format.WHOLE, 6),
+            new Column("coffeeNumber", "Coffee number", Format.WHOLE, 8),
+            new Column("number", "Number in coffee", Format.WHOLE, 9),
+            new Column("planned", "Row as planned", Format.WHOLE, 9),
+            new Column("ratio", "Ratio", Format.RATIO, 9),
+            new Column("knot", "Measured point", Format.WHOLE, 9),
+            new Column("way", "Way to the next", Format.DENSITY, 9),
+            new Column("dissolved", "Solids dissolved", new Format("0.00%"), 9),
+            new Column("solids", "Solids" + mass, units.exact(), 9),
+            new Column("from", "Concentrate before it" + mass, units.exact(), 12),
+            new Column("solidsBefore", "Solids before it" + mass, units.exact(), 10),
+            new Column("share", "Strength, 0 if unused", Format.STRENGTH, 9)));
+  }
+
+  /** The named range of one figure of all rows. */
+  static String all(String key) {
+    return "Batch_" + key;
+  }
+
+  /** The named range of one figure of the planned batches. */
+  static String planned(String key) {
+    return "Planned_" + key;
+  }
+
+  /** The named range of one figure of what brewers take. */
+  static String range(String key) {
+    return "Range_" + key;
+  }
+
+  /** Three times as many as planned, and twenty more at least. */
+  static int rows(Plan plan) {
+    int batches = plan.batches().size();
+    return batches + Math.max(LEAST_SPARE, 2 * batches);
+  }
+
+  static void write(Book book) {
+    Grid grid = book.layout().batches();
+    Page page =
+        Page.of(book, Layout.BATCHES, true)
+            .widths(grid.columns().stream().map(Column::width).toList())
+            .title(
+                "Batches",
+                "What to weigh in, as equal as the scale allows. Batches appear and vanish as the"
+                    + " dose asks; which brewer brews which one, and when, does not follow: it is"
+                    + " as planned, and a new batch goes to any brewer that is free.",
+                VISIBLE - 1)
+            .header(grid)
+            .freeze(1, Page.FIRST_ITEM);
+    BatchesSheet sheet = new BatchesSheet(book, page);
+    sheet.writeAll();
+    page.printColumns(VISIBLE - 1).finish();
+  }
+
+  private void writeAll() {
+    int row = 0;
+    int coffee = 0;
+    for (CoffeePlan plan : book.plan().coffees()) {
+      for (Batch batch : plan.batches()) {
+        used(row++, coffee, plan, batch);
+      }
+      coffee++;
+    }
+    int rows = rows(book.plan());
+    while (row < rows) {
+      spare(row++);
+    }
+    for (Column column : layout.batches().columns()) {
+      book.name(all(column.key()), layout.batches().fullRange(column.key(), 0, rows));
+    }
+    int checks = layout.batches().columnNumber("check", 0);
+    page.markChecks(
+        new CellRangeAddress(
+            layout.batches().firstRow(), layout.batches().row("check", rows - 1), checks, checks));
+  }
+
+  private void used(int row, int coffee, CoffeePlan plan, Batch batch) {
+    BrewBalance brew = batch.brew();
+    ExtractionCurve curve = book.plan().brewing(plan).curve();
+    double strength = brew.strength().fraction();
+    double solids = units.of(brew.solids());
+    Line line = line(row);
+    figures(line)
+        .text("id", batch.id())
+        .text("coffee", plan.coffee().name())
+        .text("unit", batch.unit().map(unit -> unit.label()).orElse("–"))
+        .number("dose", units.of(brew.dose()))
+        .number("water", units.of(brew.water()))
+        .number("byVolume", units.of(batch.waterByVolume()))
+        .number("beverage", units.of(brew.beverage()))
+        .number("strength", strength)
+        .text("check", Page.OK)
+        .number("coffeeNumber", coffee + 1)
+        .number("number", batch.number())
+        .number("planned", row + 1)
+        .number("ratio", brew.ratio().gramsPerGram())
+        .number("knot", knot(coffee, curve, brew.ratio().gramsPerGram()))
+        .number("way", Extractions.wayAt(curve, brew.ratio().gramsPerGram()))
+        .number("dissolved", curve.at(brew.ratio()).fraction())
+        .number("solids", solids)
+        .number("from", beverageBefore)
+        .number("solidsBefore", solidsBefore)
+        .number("share", strength);
+    beverageBefore += units.of(brew.beverage());
+    solidsBefore += solids;
+  }
+
+  private int knot(int coffee, ExtractionCurve curve, double ratio) {
+    int before =
+        book.plan().coffees().stream()
+            .limit(coffee)
+            .mapToInt(c -> Math.max(2, book.plan().brewing(c).curve().knots().size()))
+            .sum();
+    return before + 1 + Extractions.pieceAt(curve, ratio);
+  }
+
+  private void spare(int row) {
+    Cached cached = figures(line(row));
+    for (String key :
+        List.of(
+            "id",
+            "coffee",
+            "unit",
+            "dose",
+            "water",
+            "byVolume",
+            "beverage",
+            "strength",
+            "check",
+            "coffeeNumber",
+            "number",
+            "planned",
+            "ratio",
+            "knot",
+            "way",
+            "dissolved",
+            "solids")) {
+      cached.text(key, "");
+    }
+    cached.number("from", beverageBefore).number("solidsBefore", solidsBefore).number("share", 0);
+  }
+
+  private Line line(int row) {
+    Line line = page.line(layout.batches().entry(row)).number("row", row + 1);
+    return row == 0 ? line : line.with("above", layout.batches().entry(row - 1));
+  }
+
+  /** The formulas of a row, the same in all rows but the first. */
+  private Cached figures(Line line) {
+    boolean first = line.entry().item() == 0;
+    boolean brewers = !book.plan().event().equipment().brewers().isEmpty();
+    return new Cached(line)
+        .formula(
+            "coffeeNumber",
+            "IF([row]>" + total() + ",\"\",MATCH([row]-1," + coffee("batchesBefore") + "))")
+        .formula("number", unlessSpare("[row]-" + of("batchesBefore")))
+        .formula("id", unlessSpare(of("key") + "&\"-\"&[number]"))
+        .formula("coffee", unlessSpare(of("name")))
+        .formula(
+            "planned",
+            unlessSpare(
+                "IFERROR(MATCH([coffeeNumber]*"
+                    + ReferenceSheet.BATCH_REACH
+                    + "+[number],"
+                    + planned("at")
+                    + ",0),0)"))
+        .formula(
+            "unit",
+            unlessSpare(
+                "IF([planned]=0,\"Any that is free\",INDEX(" + planned("unit") + ",[planned]))"))
+        .formula(
+            "dose",
+            unlessSpare(
+                "IF("
+                    + of("asPlanned")
+                    + "=1,ROUNDUP("
+                    + of("steps")
+                    + "*IF([planned]=0,0,INDEX("
+                    + planned("part")
+                    + ",MAX(1,[planned])))-1E-6,0),"
+                    + of("each")
+                    + "+([number]<="
+                    + of("larger")
+                    + "))*"
+                    + Inputs.SCALE_STEP))
+        .formula("water", unlessSpare(Formulas.up("[dose]*" + of("ratio"), Inputs.SCALE_STEP)))
+        .formula(
+            "byVolume", unlessSpare("[water]/" + WaterTable.densityAt(Inputs.FILLING_TEMPERATURE)))
+        .formula("ratio", unlessSpare("IF([dose]<=0,0,[water]/[dose])"))
+        .formula(
+            "knot",
+            unlessSpare(Extractions.row("[coffeeNumber]", "[ratio]", of("knots"), of("firstKnot"))))
+        .formula("way", unlessSpare(Extractions.way("[knot]", "[ratio]")))
+        .formula("dissolved", unlessSpare(Extractions.at("[knot]", "[way]")))
+        .formula(
+            "beverage",
+            unlessSpare("MAX(0,[water]*(1-" + of("steam") + ")-[dose]*" + of("absorption") + ")"))
+        .formula(
+            "strength",
+            unlessSpare(
+                "IF([beverage]<=0,0,[dissolved]*[dose]/IF("
+                    + of("immersion")
+                    + "=1,[water]*(1-"
+                    + of("steam")
+                    + ")+[dissolved]*[dose],[beverage]))"))
+        .formula("solids", unlessSpare("[strength]*[beverage]"))
+        .formula("from", first ? "0" : "[above.from]+SUM([above.beverage])")
+        .formula("solidsBefore", first ? "0" : "[above.solidsBefore]+SUM([above.solids])")
+        .formula("share", "SUM([strength])")
+        .formula("check", brewers ? unlessSpare(CHECK) : unlessSpare("\"" + Page.OK + "\""));
+  }
+
+  private static final String STEPS = "ROUND([dose]/" + Inputs.SCALE_STEP + ",0)";
+
+  private static final String CHECK =
+      "IF(COUNTIFS("
+          + range("number")
+          + ",[coffeeNumber],"
+          + range("least")
+          + ",\"<=\"&"
+          + STEPS
+          + ","
+          + range("greatest")
+          + ",\">=\"&"
+          + STEPS
+          + ")=0,\"No brewer takes this dose\",IF([planned]=0,\""
+          + Page.OK
+          + "\",IF(OR("
+          + plannedRange("least")
+          + ">"
+          + STEPS
+          + ","
+          + plannedRange("greatest")
+          + "<"
+          + STEPS
+          + "),\"Not on that brewer\",\""
+          + Page.OK
+          + "\")))";
+
+  private static String plannedRange(String key) {
+    return "INDEX(" + range(key) + ",INDEX(" + planned("range") + ",MAX(1,[planned])))";
+  }
+
+  private static String unlessSpare(String formula) {
+    return "IF([coffeeNumber]=\"\",\"\"," + formula + ")";
+  }
+
+  private static String coffee(String key) {
+    return CoffeesSheet.all(key);
+  }
+
+  private static String of(String key) {
+    return "INDEX(" + coffee(key) + ",[coffeeNumber])";
+  }
+
+  private static String total() {
+    return "SUM(" + coffee("batches") + ")";
+  }
+}

@@ -1,0 +1,357 @@
+package dev.urnwright.xlsx;
+
+import dev.urnwright.brew.Blend;
+import dev.urnwright.event.GuestGroup;
+import dev.urnwright.plan.CoffeePlan;
+import dev.urnwright.plan.Fill;
+import dev.urnwright.plan.GroupPlan;
+import dev.urnwright.plan.Plan;
+import dev.urnwright.quantity.Share;
+import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
+
+/**
+ * What to weigh into each dispenser, in the order in which they are filled, with rows to spare.
+ *
+ * <p>Concentrate is drawn from the batches one after the other. A fill that begins after {@code x}
+ * of all concentrate and ends after {@code y} has the solids of the concentrate in between, which
+ * the batches' running sums give.
+ */
+final class FillsSheet {
+  private static final int LEAST_SPARE = 20;
+  private static final int VISIBLE = 15;
+
+  private final Book book;
+  private final Page page;
+  private final Layout layout;
+  private final Units units;
+
+  private FillsSheet(Book book, Page page) {
+    this.book = book;
+    this.page = page;
+    this.layout = book.layout();
+    this.units = book.units();
+  }
+
+  static Grid grid(Units units) {
+    String mass = ", " + units.mass();
+    return Grid.down(
+        Layout.FILLS,
+        Page.FIRST_ITEM,
+        List.of(
+            new Column("id", "Fill", Format.TEXT, 13),
+            new Column("group", "Group", Format.TEXT, 26),
+            new Column("coffee", "Coffee", Format.TEXT, 18),
+            new Column("dispenser", "Dispenser", Format.TEXT, 18),
+            new Column("concentrate", "Concentrate" + mass, units.weighed(), 12),
+            new Column("bypass", "Bypass water" + mass, units.weighed(), 10),
+            new Column("total", "Together" + mass, units.weighed(), 10),
+            new Column("ice", "Ice for it" + mass, units.exact(), 9),
+            new Column("volume", "Looks like, " + units.volume(), units.volumes(), 9),
+            new Column("full", "Full", new Format("0%"), 7),
+            new Column("jug", "Water by jug, " + units.volume(), units.volumes(), 9),
+            new Column("strength", "Strength reached", Format.STRENGTH, 10),
+            new Column("short", "Cups short", Format.COUNT, 7),
+            new Column("check", "Check", Format.TEXT, 22),
+            new Column("gap", "", Format.TEXT, 3),
+            new Column("row", "Row", Format.WHOLE, 6),
+            new Column("place", "Place in the order", Format.WHOLE, 8),
+            new Column("groupRow", "Row of the group", Format.WHOLE, 8),
+            new Column("coffeeNumber", "Coffee number", Format.WHOLE, 8),
+            new Column("filledAt", "Filled at", units.temperatures(), 8),
+            new Column("wanted", "Wanted strength", Format.STRENGTH, 9),
+            new Column("iceShare", "Ice share", Format.EXTRACTION, 8),
+            new Column("plannedConcentrate", "Planned concentrate" + mass, units.weighed(), 11),
+            new Column("from", "Drawn from" + mass, units.exact(), 11),
+            new Column("to", "Drawn to" + mass, units.exact(), 11),
+            new Column("drawnStrength", "Strength drawn", new Format("0.000%"), 9),
+            new Column("plannedIce", "Planned ice" + mass, units.exact(), 9),
+            new Column("plannedBypass", "Planned bypass" + mass, units.weighed(), 10),
+            new Column("reading", "Reading", Format.STRENGTH, 9),
+            new Column("forTotal", "Concentrate for the total" + mass, units.weighed(), 11)));
+  }
+
+  /** The named range of one figure of all rows. */
+  static String all(String key) {
+    return "Fill_" + key;
+  }
+
+  /** The named range of one figure of the order of filling. */
+  static String order(String key) {
+    return "Order_" + key;
+  }
+
+  static int rows(Plan plan) {
+    int fills = plan.fills().size();
+    return fills + Math.max(LEAST_SPARE, 2 * fills);
+  }
+
+  static void write(Book book) {
+    Grid grid = book.layout().fills();
+    Page page =
+        Page.of(book, Layout.FILLS, true)
+            .widths(grid.columns().stream().map(Column::width).toList())
+            .title(
+                "Fills",
+                "What to weigh into each dispenser, in the order of filling. Write the reading of"
+                    + " the concentrate into Coffees: a stronger one is thinned further to the same"
+                    + " total; of a weaker one the planned amount is taken with less water, which"
+                    + " makes fewer cups. Hot: use two hands, keep the path clear.",
+                VISIBLE - 1)
+            .header(grid)
+            .freeze(1, Page.FIRST_ITEM);
+    new FillsSheet(book, page).writeAll();
+    page.printColumns(VISIBLE - 1).finish();
+  }
+
+  private void writeAll() {
+    Plan plan = book.plan();
+    int row = 0;
+    int place = 0;
+    int coffeeBefore = -1;
+    double drawn = 0;
+    for (int groupRow : FillOrder.of(plan)) {
+      GroupPlan group = plan.groups().get(groupRow);
+      int coffee = FillOrder.coffee(plan, groupRow);
+      if (coffee != coffeeBefore) {
+        drawn = beverageBefore(coffee);
+        coffeeBefore = coffee;
+      }
+      for (Fill fill : group.fills()) {
+        used(row++, place, groupRow, coffee, fill, drawn);
+        drawn += units.of(fill.blend().concentrate());
+      }
+      place++;
+    }
+    int rows = rows(plan);
+    while (row < rows) {
+      spare(row++);
+    }
+    for (Column column : layout.fills().columns()) {
+      book.name(all(column.key()), layout.fills().fullRange(column.key(), 0, rows));
+    }
+    int checks = layout.fills().columnNumber("check", 0);
+    page.markChecks(
+        new CellRangeAddress(
+            layout.fills().firstRow(), layout.fills().row("check", rows - 1), checks, checks));
+  }
+
+  private double beverageBefore(int coffee) {
+    return book.plan().coffees().stream()
+        .limit(coffee)
+        .map(CoffeePlan::brewed)
+        .mapToDouble(brewed -> units.of(brewed.brew().beverage()))
+        .sum();
+  }
+
+  private void used(int row, int place, int groupRow, int coffee, Fill fill, double drawn) {
+    Blend blend = fill.blend();
+    GroupPlan group = book.plan().groups().get(groupRow);
+    Blend cup = group.cup().blend();
+    double iceShare = cup.ice().grams() / cup.finished().grams();
+    double concentrate = units.of(blend.concentrate());
+    Cached cached = figures(line(row));
+    cached
+        .number("place", place + 1)
+        .number("groupRow", groupRow + 1)
+        .number("coffeeNumber", coffee + 1)
+        .text("id", fill.id())
+        .text("group", fill.groupName())
+        .text("coffee", group.coffee().name())
+        .text("dispenser", fill.dispenser().map(d -> d.name()).orElse("One vessel of your own"))
+        .number("concentrate", concentrate)
+        .number("bypass", units.of(blend.bypass()))
+        .number("total", units.of(blend.liquid()))
+        .number("ice", units.of(blend.ice()))
+        .number("volume", units.of(fill.level().volume()))
+        .number("jug", units.of(fill.byJug().bypass()))
+        .number("strength", blend.strength().fraction())
+        .number("short", 0)
+        .text("check", Page.OK)
+        .number(
+            "filledAt",
+            units.of(
+                group
+                    .group()
+                    .ice()
+                    .map(GuestGroup.OverIce::pouredAt)
+                    .orElse(book.plan().event().serving().bypassTemperature())))
+        .number("wanted", group.group().strength().fraction())
+        .number("iceShare", iceShare)
+        .number("plannedConcentrate", concentrate)
+        .number("from", drawn)
+        .number("to", drawn + concentrate)
+        .number("drawnStrength", blend.concentrateStrength().fraction())
+        .number("plannedIce", units.of(blend.ice()))
+        .number("plannedBypass", units.of(blend.bypass()))
+        .number("reading", 0);
+    fill.level()
+        .full()
+        .map(Share::fraction)
+        .ifPresentOrElse(full -> cached.number("full", full), () -> cached.text("full", ""));
+    cached.text("forTotal", "");
+  }
+
+  private void spare(int row) {
+    Cached cached = figures(line(row));
+    for (Column column : layout.fills().columns()) {
+      if (!column.key().equals("row") && !column.key().equals("gap")) {
+        cached.text(column.key(), "");
+      }
+    }
+  }
+
+  private Line line(int row) {
+    Line line = page.line(layout.fills().entry(row)).number("row", row + 1);
+    return row == 0 ? line : line.with("above", layout.fills().entry(row - 1));
+  }
+
+  private Cached figures(Line line) {
+    String step = Inputs.SCALE_STEP;
+    String start =
+        line.entry().item() == 0
+            ? ofCoffee("beverageBefore")
+            : "IF([coffeeNumber]=[above.coffeeNumber],[above.to],"
+                + ofCoffee("beverageBefore")
+                + ")";
+    String drawn = "(" + solidsUpTo("[to]") + "-" + solidsUpTo("[from]") + ")";
+    String plannedLiquid = "([plannedConcentrate]+[plannedBypass])";
+    String thinned = "AND([reading]>0,[forTotal]<=[plannedConcentrate])";
+    String density = WaterTable.densityAt("[filledAt]");
+    return new Cached(line)
+        .formula(
+            "place",
+            "IF([row]>SUM("
+                + CoffeesSheet.all("fills")
+                + "),\"\",MATCH([row]-1,"
+                + order("before")
+                + "))")
+        .formula("groupRow", used("INDEX(" + order("group") + ",[place])"))
+        .formula("coffeeNumber", used("INDEX(" + order("coffee") + ",[place])"))
+        .formula("id", used(ofCoffee("key") + "&\"-F\"&([row]-" + ofCoffee("fillsBefore") + ")"))
+        .formula("group", used(ofService("name")))
+        .formula("coffee", used(ofCoffee("name")))
+        .formula("dispenser", used(ofService("dispenser")))
+        .formula("filledAt", used(ofService("filledAt")))
+        .formula("wanted", used(ofGroup("strength")))
+        .formula("iceShare", used(ofGroup("iceShare")))
+        .formula("plannedConcentrate", used(ofService("concentrateEach")))
+        .formula("from", used(start))
+        .formula("to", used("[from]+[plannedConcentrate]"))
+        .formula(
+            "drawnStrength",
+            used("IF([plannedConcentrate]<=0,0," + drawn + "/[plannedConcentrate])"))
+        .formula("plannedIce", used(ofService("finishedEach") + "*[iceShare]"))
+        .formula(
+            "plannedBypass",
+            used(
+                "MAX("
+                    + Formulas.nearest(
+                        "MAX(0,[plannedConcentrate]*[drawnStrength]/[wanted]-[plannedConcentrate]-[plannedIce])",
+                        step)
+                    + ","
+                    + Formulas.up(
+                        "MAX(0,"
+                            + ofService("finishedEach")
+                            + "-[plannedConcentrate]-[plannedIce])",
+                        step)
+                    + ")"))
+        .formula("reading", used("SUM(" + ofCoffee("reading") + ")"))
+        .formula(
+            "forTotal",
+            used(
+                "IF([reading]<=0,\"\",MIN("
+                    + plannedLiquid
+                    + ","
+                    + Formulas.up(plannedLiquid + "/(1-[iceShare])*[wanted]/[reading]", step)
+                    + "))"))
+        .formula("concentrate", used("IF(" + thinned + ",[forTotal],[plannedConcentrate])"))
+        .formula(
+            "bypass",
+            used(
+                "IF([reading]<=0,[plannedBypass],IF("
+                    + thinned
+                    + ","
+                    + plannedLiquid
+                    + "-[forTotal],MIN([plannedBypass],"
+                    + Formulas.nearest(
+                        "MAX(0,[plannedConcentrate]*[reading]/[wanted]*(1-[iceShare])-[plannedConcentrate])",
+                        step)
+                    + ")))"))
+        .formula("total", used("[concentrate]+[bypass]"))
+        .formula("ice", used("IF([reading]<=0,[plannedIce],[total]*[iceShare]/(1-[iceShare]))"))
+        .formula("volume", used("[total]/" + density))
+        .formula(
+            "full",
+            used(
+                "IF(SUM("
+                    + ofService("capacity")
+                    + ")<=0,\"\",MIN(1,[volume]/"
+                    + ofService("capacity")
+                    + "))"))
+        .formula("jug", used(Formulas.nearest("[bypass]/" + density, Inputs.JUG_MARK)))
+        .formula(
+            "strength",
+            used(
+                "IF([total]<=0,0,[concentrate]*IF([reading]<=0,[drawnStrength],[reading])/([total]+[ice]))"))
+        .formula("short", used("MAX(0," + cups(plannedLiquid) + "-" + cups("[total]") + ")"))
+        .formula(
+            "check",
+            used(
+                "IF(AND([reading]>0,[strength]<[wanted]*0.99),\"Too weak, even undiluted\",IF(AND(SUM("
+                    + ofService("capacity")
+                    + ")>0,[volume]>"
+                    + ofService("capacity")
+                    + "),\"More than it holds\",\""
+                    + Page.OK
+                    + "\"))"));
+  }
+
+  private static String cups(String liquid) {
+    return "INT(MAX(0,"
+        + liquid
+        + "-"
+        + ofService("heelMass")
+        + ")/("
+        + ofGroup("cupMass")
+        + "*(1+"
+        + Inputs.SPILL
+        + ")*(1-[iceShare]))+1E-9)";
+  }
+
+  /** Solids in all concentrate up to a place in it. */
+  private static String solidsUpTo(String place) {
+    String batch = "MATCH(" + place + "," + BatchesSheet.all("from") + ")";
+    return "(INDEX("
+        + BatchesSheet.all("solidsBefore")
+        + ","
+        + batch
+        + ")+("
+        + place
+        + "-INDEX("
+        + BatchesSheet.all("from")
+        + ","
+        + batch
+        + "))*INDEX("
+        + BatchesSheet.all("share")
+        + ","
+        + batch
+        + "))";
+  }
+
+  private static String used(String formula) {
+    return "IF([place]=\"\",\"\"," + formula + ")";
+  }
+
+  private static String ofCoffee(String key) {
+    return "INDEX(" + CoffeesSheet.all(key) + ",[coffeeNumber])";
+  }
+
+  private static String ofService(String key) {
+    return "INDEX(" + ServiceSheet.all(key) + ",[groupRow])";
+  }
+
+  private static String ofGroup(String key) {
+    return "INDEX(" + DilutionSheet.all(key) + ",[groupRow])";
+  }
+}

@@ -1,0 +1,228 @@
+package dev.urnwright.xlsx;
+
+import dev.urnwright.event.Event;
+import dev.urnwright.event.Paper;
+import dev.urnwright.xlsx.Styles.Look;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.ConditionalFormattingRule;
+import org.apache.poi.ss.usermodel.FontFormatting;
+import org.apache.poi.ss.usermodel.IndexedColors;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** One sheet of the workbook: its title, its grids, its print set-up and its protection. */
+final class Page {
+  /** What a check says when nothing is wrong. */
+  static final String OK = "ok";
+
+  /** The row of the first item in a grid under the title and the header. */
+  static final int FIRST_ITEM = 3;
+
+  private static final int UNITS_PER_CHARACTER = 256;
+  private static final float POINTS_PER_LINE = 13.5f;
+
+  private final Book book;
+  private final XSSFSheet sheet;
+  private final List<Integer> widths = new ArrayList<>();
+
+  private Page(Book book, XSSFSheet sheet) {
+    this.book = book;
+    this.sheet = sheet;
+  }
+
+  /** A new last sheet. */
+  static Page of(Book book, String name, boolean landscape) {
+    Page page = new Page(book, book.workbook().createSheet(name));
+    page.setUpPrint(landscape);
+    page.protect();
+    return page;
+  }
+
+  XSSFSheet sheet() {
+    return sheet;
+  }
+
+  /** Sets the widths of the columns, in characters, from A on. */
+  Page widths(List<Integer> characters) {
+    widths.addAll(characters);
+    for (int i = 0; i < characters.size(); i++) {
+      sheet.setColumnWidth(i, characters.get(i) * UNITS_PER_CHARACTER);
+    }
+    return this;
+  }
+
+  /** The sheet's title in row 1 and what it is for in row 2, over all columns. */
+  Page title(String title, String explanation) {
+    return title(title, explanation, widths.size());
+  }
+
+  /** The same over so many columns from A on. */
+  Page title(String title, String explanation, int columns) {
+    put(0, 0, title, Look.TITLE);
+    sheet.getRow(0).setHeightInPoints(24);
+    return paragraph(1, explanation, columns);
+  }
+
+  /** Words over all columns. */
+  Page paragraph(int row, String text) {
+    return paragraph(row, text, widths.size());
+  }
+
+  private Page paragraph(int row, String text, int columns) {
+    put(row, 0, text, Look.EXPLANATION);
+    if (columns > 1) {
+      sheet.addMergedRegion(new CellRangeAddress(row, row, 0, columns - 1));
+    }
+    int characters = widths.stream().limit(columns).mapToInt(Integer::intValue).sum();
+    sheet.getRow(row).setHeightInPoints(lines(text, characters) * POINTS_PER_LINE + 6);
+    return this;
+  }
+
+  /** Prints only the first columns; what helps the formulas stands to their right. */
+  Page printColumns(int columns) {
+    int index = book.workbook().getSheetIndex(sheet);
+    book.workbook().setPrintArea(index, 0, columns - 1, 0, sheet.getLastRowNum());
+    return this;
+  }
+
+  /** A short line of words, as is. */
+  Page put(int row, int column, String text, Look look) {
+    XSSFCell cell = row(row).createCell(column);
+    cell.setCellValue(Words.cell(text));
+    cell.setCellStyle(book.styles().of(look));
+    return this;
+  }
+
+  /** The headers of a grid: a row above the items, or, running across, a column before them. */
+  Page header(Grid grid) {
+    for (Column column : grid.columns()) {
+      if (grid.across()) {
+        put(
+            grid.row(column.key(), 0),
+            grid.firstColumn() - 1,
+            column.header(),
+            column.isHeading() ? Look.HEADING : Look.LABEL);
+      } else if (!column.header().isEmpty()) {
+        put(grid.firstRow() - 1, grid.columnNumber(column.key(), 0), column.header(), Look.HEADER);
+      }
+    }
+    return this;
+  }
+
+  Line line(Entry entry) {
+    return new Line(sheet, book.styles(), entry);
+  }
+
+  /** Checks that don't say {@link #OK} turn red and bold. */
+  Page markChecks(CellRangeAddress cells) {
+    var formatting = sheet.getSheetConditionalFormatting();
+    String first =
+        new org.apache.poi.ss.util.CellReference(cells.getFirstRow(), cells.getFirstColumn())
+            .formatAsString();
+    ConditionalFormattingRule rule =
+        formatting.createConditionalFormattingRule(
+            "AND(" + first + "<>\"\"," + first + "<>\"" + OK + "\")");
+    FontFormatting font = rule.createFontFormatting();
+    font.setFontColorIndex(IndexedColors.RED.getIndex());
+    font.setFontStyle(false, true);
+    formatting.addConditionalFormatting(new CellRangeAddress[] {cells}, rule);
+    return this;
+  }
+
+  /** Keeps rows above and columns left of a cell in sight, and repeats a header row in print. */
+  Page freeze(int columns, int rows) {
+    sheet.createFreezePane(columns, rows);
+    if (rows > 0) {
+      sheet.setRepeatingRows(new CellRangeAddress(rows - 1, rows - 1, -1, -1));
+    }
+    return this;
+  }
+
+  /** Makes every row as high as its longest words need. */
+  void finish() {
+    for (Row row : sheet) {
+      int lines = 1;
+      for (Cell cell : row) {
+        if (cell.getCellStyle().getWrapText() && !isParagraph(cell)) {
+          lines = Math.max(lines, lines(shown(cell), widths.get(cell.getColumnIndex())));
+        }
+      }
+      if (lines > 1) {
+        row.setHeightInPoints(lines * POINTS_PER_LINE + 3);
+      } else if (row.getHeight() == sheet.getDefaultRowHeight()) {
+        row.setHeightInPoints(16);
+      }
+    }
+  }
+
+  private boolean isParagraph(Cell cell) {
+    return cell.getCellStyle().equals(book.styles().of(Look.EXPLANATION));
+  }
+
+  private static String shown(Cell cell) {
+    boolean text =
+        cell.getCellType() == CellType.STRING
+            || (cell.getCellType() == CellType.FORMULA
+                && cell.getCachedFormulaResultType() == CellType.STRING);
+    return text ? cell.getStringCellValue() : "";
+  }
+
+  /** How many lines the words take, broken between words; bold and wide letters get some air. */
+  private static int lines(String text, int characters) {
+    int room = Math.max(1, (int) (characters * 0.92));
+    int lines = 1;
+    int used = 0;
+    for (String word : text.split(" ")) {
+      int length = word.length();
+      if (used > 0 && used + 1 + length > room) {
+        lines++;
+        used = 0;
+      }
+      used += (used > 0 ? 1 : 0) + length;
+      while (used > room) {
+        lines++;
+        used -= room;
+      }
+    }
+    return lines;
+  }
+
+  XSSFRow row(int number) {
+    XSSFRow row = sheet.getRow(number);
+    return row == null ? sheet.createRow(number) : row;
+  }
+
+  private void setUpPrint(boolean landscape) {
+    Event event = book.plan().event();
+    PrintSetup print = sheet.getPrintSetup();
+    print.setPaperSize(
+        event.print().paper() == Paper.A4 ? PrintSetup.A4_PAPERSIZE : PrintSetup.LETTER_PAPERSIZE);
+    print.setLandscape(landscape);
+    print.setFitWidth((short) 1);
+    print.setFitHeight((short) 0);
+    sheet.setFitToPage(true);
+    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 0.5);
+    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.RIGHT, 0.5);
+    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.TOP, 0.8);
+    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.BOTTOM, 0.7);
+    sheet.getHeader().setLeft(Words.foot(event.name()));
+    sheet.getHeader().setRight(event.date().map(Object::toString).orElse(""));
+    sheet.getFooter().setLeft("&A");
+    sheet.getFooter().setRight("Page &P of &N");
+  }
+
+  /** No password: it guards against slips, not against people. */
+  private void protect() {
+    sheet.enableLocking();
+    sheet.lockFormatColumns(false);
+    sheet.lockFormatRows(false);
+    sheet.lockFormatCells(false);
+  }
+}

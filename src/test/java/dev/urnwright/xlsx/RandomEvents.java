@@ -1,0 +1,237 @@
+package dev.urnwright.xlsx;
+
+import dev.urnwright.event.BrewProfile;
+import dev.urnwright.event.BrewProfile.Measured;
+import dev.urnwright.event.BrewProfile.Method;
+import dev.urnwright.event.BrewProfile.ReferenceBrew;
+import dev.urnwright.event.Brewer;
+import dev.urnwright.event.CaffeineContent;
+import dev.urnwright.event.Coffee;
+import dev.urnwright.event.ConcentrateWish;
+import dev.urnwright.event.Dispenser;
+import dev.urnwright.event.Equipment;
+import dev.urnwright.event.Event;
+import dev.urnwright.event.GuestGroup;
+import dev.urnwright.event.GuestGroup.CoffeeShare;
+import dev.urnwright.event.Paper;
+import dev.urnwright.event.Print;
+import dev.urnwright.event.Provision;
+import dev.urnwright.event.Serving;
+import dev.urnwright.event.TimeWindow;
+import dev.urnwright.event.Window;
+import dev.urnwright.problem.Location;
+import dev.urnwright.quantity.BrewRatio;
+import dev.urnwright.quantity.Extraction;
+import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Money;
+import dev.urnwright.quantity.Share;
+import dev.urnwright.quantity.Strength;
+import dev.urnwright.quantity.Temperature;
+import dev.urnwright.quantity.UnitSystem;
+import dev.urnwright.quantity.Volume;
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+
+/** Events of all kinds, the same for the same seed; most of them can be planned. */
+final class RandomEvents {
+  private static final Location SOMEWHERE = new Location("event.yaml", 1, 1);
+
+  private final Random random;
+  private final boolean fractionalCups;
+
+  /**
+   * Events for one seed.
+   *
+   * @param fractionalCups whether guests may take one cup or two, as chance has it; POI's evaluator
+   *     can't sum over such odds
+   */
+  RandomEvents(long seed, boolean fractionalCups) {
+    this.random = new Random(seed);
+    this.fractionalCups = fractionalCups;
+  }
+
+  Event next() {
+    boolean us = random.nextInt(3) == 0;
+    Provision provision = provision();
+    List<Coffee> coffees = new ArrayList<>();
+    coffees.add(coffee("house", "House filter"));
+    if (random.nextBoolean()) {
+      coffees.add(coffee("decaf", "Decaf"));
+    }
+    List<GuestGroup> groups = new ArrayList<>();
+    int count = 1 + random.nextInt(5);
+    for (int i = 1; i <= count; i++) {
+      groups.add(group(i, coffees, provision));
+    }
+    return new Event(
+        "A random event",
+        Optional.of(LocalDate.of(2027, 4, 17)),
+        Optional.empty(),
+        new Print(
+            us ? UnitSystem.US : UnitSystem.METRIC, us ? Paper.LETTER : Paper.A4, Window.USUAL),
+        new Serving(
+            provision,
+            Share.ofPercent(random.nextInt(6)),
+            Temperature.ofCelsius(60 + random.nextInt(25)),
+            Temperature.ofCelsius(80 + random.nextInt(15)),
+            Temperature.ofCelsius(10 + random.nextInt(30))),
+        coffees,
+        groups,
+        equipment(us),
+        List.of(),
+        SOMEWHERE);
+  }
+
+  private Provision provision() {
+    return switch (random.nextInt(3)) {
+      case 0 -> new Provision.Mean();
+      case 1 -> new Provision.Overage(random.nextInt(30) / 100.0);
+      default -> new Provision.ServiceLevel(Share.ofPercent(80 + random.nextInt(19)));
+    };
+  }
+
+  private Coffee coffee(String key, String name) {
+    boolean immersion = random.nextInt(4) == 0;
+    boolean weighed = random.nextBoolean();
+    double extraction = 17 + random.nextInt(60) / 10.0;
+    ReferenceBrew reference =
+        new ReferenceBrew(
+            Mass.ofGrams(60),
+            Mass.ofGrams(960),
+            weighed ? Optional.of(Mass.ofGrams(800 + random.nextInt(40))) : Optional.empty(),
+            Strength.ofPercent(1.2 + random.nextInt(30) / 100.0));
+    boolean measured = random.nextInt(3) == 0;
+    List<Measured> points =
+        measured
+            ? List.of(
+                new Measured(BrewRatio.ofGramsPerGram(11), Extraction.ofPercent(extraction - 1.5)),
+                new Measured(BrewRatio.ofGramsPerGram(13), Extraction.ofPercent(extraction - 0.4)),
+                new Measured(BrewRatio.ofGramsPerGram(17), Extraction.ofPercent(extraction)))
+            : List.of();
+    boolean hasReference = random.nextBoolean();
+    BrewProfile profile =
+        new BrewProfile(
+            immersion ? Method.IMMERSION : Method.PERCOLATION,
+            hasReference ? Optional.of(reference) : Optional.empty(),
+            hasReference ? Optional.empty() : Optional.of(Extraction.ofPercent(extraction)),
+            Optional.empty(),
+            points,
+            Share.ofPercent(random.nextInt(3)));
+    return new Coffee(
+        key,
+        name,
+        key.equals("decaf"),
+        profile,
+        wish(),
+        new CaffeineContent(Share.ofPercent(1.1), Share.ofPercent(1.3)),
+        random.nextInt(4) == 0
+            ? Optional.empty()
+            : Optional.of(
+                new Coffee.Bag(
+                    Mass.ofGrams(1000),
+                    Optional.of(new Money(new BigDecimal("26.50"), Currency.getInstance("EUR"))))),
+        SOMEWHERE);
+  }
+
+  private ConcentrateWish wish() {
+    return switch (random.nextInt(4)) {
+      case 0 ->
+          new ConcentrateWish.ByRatio(BrewRatio.ofGramsPerGram(10 + random.nextInt(40) / 10.0));
+      case 1 ->
+          new ConcentrateWish.ByStrength(Strength.ofPercent(1.7 + random.nextInt(40) / 100.0));
+      case 2 ->
+          new ConcentrateWish.Between(
+              BrewRatio.ofGramsPerGram(9), BrewRatio.ofGramsPerGram(12 + random.nextInt(4)));
+      default -> new ConcentrateWish.AsReference();
+    };
+  }
+
+  private GuestGroup group(int number, List<Coffee> coffees, Provision provision) {
+    boolean iced = random.nextInt(5) == 0;
+    boolean split = coffees.size() == 2 && random.nextBoolean();
+    int part = 50 + random.nextInt(45);
+    List<CoffeeShare> shares =
+        split
+            ? List.of(
+                new CoffeeShare("house", Share.ofPercent(part)),
+                new CoffeeShare("decaf", Share.ofPercent(100 - part)))
+            : List.of(
+                new CoffeeShare(
+                    number == 2 && coffees.size() == 2 ? "decaf" : "house", Share.ofPercent(100)));
+    double[] each = {1, 2, 0.5, 1, 1.5, 2.3};
+    boolean anyCups = fractionalCups || !(provision instanceof Provision.ServiceLevel);
+    return new GuestGroup(
+        "Group " + number,
+        new GuestGroup.Guests(
+            10 + random.nextInt(200),
+            Share.ofPercent(40 + random.nextInt(61)),
+            each[random.nextInt(anyCups ? each.length : 3)]),
+        new GuestGroup.Cup(
+            Volume.ofMillilitres(150 + 10 * random.nextInt(20)),
+            Volume.ofMillilitres(random.nextInt(4) * 10),
+            Temperature.ofCelsius(iced ? 5 : 75)),
+        Strength.ofPercent(1.15 + random.nextInt(30) / 100.0),
+        shares,
+        iced
+            ? Optional.of(new GuestGroup.OverIce(Temperature.ofCelsius(15 + random.nextInt(15))))
+            : Optional.empty(),
+        new GuestGroup.Service(
+            random.nextBoolean()
+                ? Optional.of(
+                    new TimeWindow(LocalTime.of(6 + random.nextInt(10), 0), LocalTime.of(17, 0)))
+                : Optional.empty(),
+            GuestGroup.Arrivals.EVEN,
+            Optional.empty(),
+            Optional.empty()),
+        SOMEWHERE);
+  }
+
+  private Equipment equipment(boolean us) {
+    List<Brewer> brewers = new ArrayList<>();
+    int kinds = random.nextInt(3);
+    for (int i = 0; i < kinds; i++) {
+      brewers.add(
+          new Brewer(
+              "Brewer " + (i + 1),
+              1 + random.nextInt(3),
+              Mass.ofGrams(20 + random.nextInt(80)),
+              Mass.ofGrams(300 + 100 * random.nextInt(5)),
+              Mass.ofGrams(3000 + 500 * random.nextInt(8)),
+              random.nextBoolean() ? Optional.of(Volume.ofLitres(6)) : Optional.empty(),
+              Optional.of(Duration.ofMinutes(10)),
+              new Brewer.Supply(Optional.empty(), Optional.empty()),
+              SOMEWHERE));
+    }
+    List<Dispenser> dispensers =
+        random.nextInt(4) == 0
+            ? List.of()
+            : List.of(
+                dispenser("Airpot", 20, 2.2, 40), dispenser("Urn", 6, 6 + random.nextInt(6), 150));
+    Mass[] metricSteps = {Mass.ofGrams(1), Mass.ofGrams(5), Mass.ofGrams(10)};
+    return new Equipment(
+        brewers,
+        List.of(),
+        dispensers,
+        us ? Mass.ofOunces(0.1) : metricSteps[random.nextInt(3)],
+        us ? Volume.ofFluidOunces(0.5) : Volume.ofMillilitres(10));
+  }
+
+  private static Dispenser dispenser(String name, int count, double litres, double heel) {
+    return new Dispenser(
+        name,
+        count,
+        Volume.ofLitres(litres),
+        Volume.ofMillilitres(heel),
+        Optional.of(Duration.ofMinutes(60)),
+        OptionalDouble.empty(),
+        SOMEWHERE);
+  }
+}

@@ -1,0 +1,178 @@
+package dev.urnwright.xlsx;
+
+import dev.urnwright.plan.Plan;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.distribution.BinomialDistribution;
+import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.formula.WorkbookEvaluator;
+import org.apache.poi.ss.formula.eval.ErrorEval;
+import org.apache.poi.ss.formula.eval.EvaluationException;
+import org.apache.poi.ss.formula.eval.NumberEval;
+import org.apache.poi.ss.formula.eval.OperandResolver;
+import org.apache.poi.ss.formula.eval.ValueEval;
+import org.apache.poi.ss.formula.functions.Function;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.CellValue;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** A workbook read back, whose formulas POI's evaluator calculates anew. */
+final class Recalculation {
+  static {
+    // What POI's evaluator lacks; commons-math is the reference.
+    WorkbookEvaluator.registerFunction("CRITBINOM", (Function) Recalculation::critbinom);
+  }
+
+  private final XSSFWorkbook workbook;
+
+  private Recalculation(XSSFWorkbook workbook) {
+    this.workbook = workbook;
+  }
+
+  static byte[] bytes(Plan plan) {
+    try {
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      PlanWorkbook.write(plan, out);
+      return out.toByteArray();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static Recalculation of(Plan plan) {
+    return of(bytes(plan));
+  }
+
+  static Recalculation of(byte[] file) {
+    try {
+      return new Recalculation(new XSSFWorkbook(new ByteArrayInputStream(file)));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  XSSFWorkbook workbook() {
+    return workbook;
+  }
+
+  /** The cells of a named range, row by row. */
+  List<Cell> named(String name) {
+    Name defined = workbook.getName(name);
+    List<Cell> cells = new ArrayList<>();
+    for (CellReference place :
+        new AreaReference(defined.getRefersToFormula(), SpreadsheetVersion.EXCEL2007)
+            .getAllReferencedCells()) {
+      cells.add(
+          workbook.getSheet(place.getSheetName()).getRow(place.getRow()).getCell(place.getCol()));
+    }
+    return cells;
+  }
+
+  Cell named(String name, int item) {
+    return named(name).get(item);
+  }
+
+  /** Every formula's fresh value beside its cached one, where they differ by more than allowed. */
+  List<String> differences(double relative, double absolute) {
+    FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+    List<String> differences = new ArrayList<>();
+    for (Sheet sheet : workbook) {
+      for (Row row : sheet) {
+        for (Cell cell : row) {
+          if (cell.getCellType() == CellType.FORMULA) {
+            String cached = cached(cell);
+            CellValue fresh = evaluator.evaluate(cell);
+            if (!same(cell, fresh, relative, absolute)) {
+              differences.add(
+                  sheet.getSheetName()
+                      + "!"
+                      + cell.getAddress()
+                      + ": cached "
+                      + cached
+                      + ", calculated "
+                      + fresh.formatAsString()
+                      + " by "
+                      + cell.getCellFormula());
+            }
+          }
+        }
+      }
+    }
+    return differences;
+  }
+
+  /** Calculates everything anew and keeps it. */
+  Recalculation recalculate() {
+    workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
+    return this;
+  }
+
+  /** Cells that show an error. */
+  List<String> errors() {
+    List<String> errors = new ArrayList<>();
+    for (Sheet sheet : workbook) {
+      for (Row row : sheet) {
+        for (Cell cell : row) {
+          if (cell.getCellType() == CellType.FORMULA
+              && cell.getCachedFormulaResultType() == CellType.ERROR) {
+            errors.add(
+                sheet.getSheetName() + "!" + cell.getAddress() + " " + cell.getCellFormula());
+          }
+        }
+      }
+    }
+    return errors;
+  }
+
+  private static String cached(Cell cell) {
+    return switch (cell.getCachedFormulaResultType()) {
+      case NUMERIC -> Double.toString(cell.getNumericCellValue());
+      case STRING -> '"' + cell.getStringCellValue() + '"';
+      default -> cell.getCachedFormulaResultType().toString();
+    };
+  }
+
+  private static boolean same(Cell cell, CellValue fresh, double relative, double absolute) {
+    CellType kind = cell.getCachedFormulaResultType();
+    if (kind != fresh.getCellType()) {
+      return false;
+    }
+    if (kind == CellType.STRING) {
+      return cell.getStringCellValue().equals(fresh.getStringValue());
+    }
+    double cached = cell.getNumericCellValue();
+    return Math.abs(cached - fresh.getNumberValue())
+        <= Math.max(absolute, relative * Math.abs(cached));
+  }
+
+  private static ValueEval critbinom(ValueEval[] args, int row, int column) {
+    try {
+      int trials = (int) number(args[0], row, column);
+      double chance = number(args[1], row, column);
+      double level = number(args[2], row, column);
+      BinomialDistribution binomial = new BinomialDistribution(null, trials, chance);
+      int k = binomial.inverseCumulativeProbability(level);
+      while (k > 0 && binomial.cumulativeProbability(k - 1) >= level) {
+        k--;
+      }
+      return new NumberEval(k);
+    } catch (EvaluationException e) {
+      return ErrorEval.VALUE_INVALID;
+    }
+  }
+
+  private static double number(ValueEval value, int row, int column) throws EvaluationException {
+    return OperandResolver.coerceValueToDouble(OperandResolver.getSingleValue(value, row, column));
+  }
+}
