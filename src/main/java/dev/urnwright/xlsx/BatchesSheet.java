@@ -81,6 +81,12 @@ final class BatchesSheet {
     return batches + Math.max(LEAST_SPARE, 2 * batches);
   }
 
+  /** Planned rows and some more; blank pages help nobody. */
+  private static int printed(Plan plan) {
+    int batches = plan.batches().size();
+    return batches + 3 + batches / 4;
+  }
+
   static void write(Book book) {
     Grid grid = book.layout().batches();
     Page page =
@@ -96,7 +102,10 @@ final class BatchesSheet {
             .freeze(1, Page.FIRST_ITEM);
     BatchesSheet sheet = new BatchesSheet(book, page);
     sheet.writeAll();
-    page.printColumns(VISIBLE - 1).finish();
+    int printed = printed(book.plan());
+    page.warnBeyond(VISIBLE - 2, "SUM(" + CoffeesSheet.all("batches") + ")", printed)
+        .print(VISIBLE - 1, Page.FIRST_ITEM + printed)
+        .finish();
   }
 
   private void writeAll() {
@@ -162,7 +171,7 @@ final class BatchesSheet {
   }
 
   private void spare(int row) {
-    Cached cached = figures(line(row));
+    Cached cached = figures(line(row).spare());
     for (String key :
         List.of(
             "id",

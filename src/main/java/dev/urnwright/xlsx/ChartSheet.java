@@ -109,7 +109,7 @@ final class ChartSheet {
       Entry figures = book.layout().coffees().entry(c);
       page.line(points.entry(row++))
           .with("coffee", figures)
-          .text("name", "Concentrate")
+          .text("name", "Concentrate of " + coffee.coffee().name())
           .text("coffee", coffee.coffee().name())
           .formula(
               "extraction", "[coffee.extraction]", coffee.needed().brew().extraction().fraction())

@@ -75,8 +75,8 @@ final class CoffeesSheet {
             new Column("bypass", "Bypass water" + mass, units.exact(), 0),
             new Column("ice", "Ice that melts in" + mass, units.exact(), 0),
             new Column("finished", "Finished beverage" + mass, units.exact(), 0),
-            new Column("totalWater", "Total water to coffee", Format.RATIO, 0),
-            new Column("cupToCoffee", "Cup to coffee (not a brew ratio)", Format.RATIO, 0),
+            new Column("totalWater", "Total water to coffee", Format.PER_COFFEE, 0),
+            new Column("cupToCoffee", "Cup to coffee (not a brew ratio)", Format.PER_COFFEE, 0),
             Column.heading("Brewed, in whole scale steps"),
             new Column("batches", "Batches", Format.COUNT, 0),
             new Column("brewedDose", "Dose of all batches" + mass, units.weighed(), 0),
@@ -123,7 +123,9 @@ final class CoffeesSheet {
       sheet.write(i);
     }
     sheet.finish(coffees);
-    page.freeze(1, Page.FIRST_ITEM).finish();
+    page.freeze(1, Page.FIRST_ITEM)
+        .print(widths.size(), book.layout().coffees().row("check", 0) + 1)
+        .finish();
   }
 
   private void write(int item) {

@@ -6,14 +6,18 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xddf.usermodel.PresetLineDash;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
 import org.apache.poi.xddf.usermodel.XDDFPresetLineDash;
 import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
+import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.DisplayBlanks;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
+import org.apache.poi.xddf.usermodel.chart.XDDFLegendEntry;
 import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
@@ -29,7 +33,7 @@ final class ControlChart {
     rgb(0x8A, 0x3B, 0x12), rgb(0x1F, 0x5E, 0x8C), rgb(0x3D, 0x6B, 0x35), rgb(0x6B, 0x3F, 0x7D)
   };
   private static final MarkerStyle[] MARKERS = {
-    MarkerStyle.CIRCLE, MarkerStyle.TRIANGLE, MarkerStyle.SQUARE, MarkerStyle.DIAMOND
+    MarkerStyle.CIRCLE, MarkerStyle.TRIANGLE, MarkerStyle.SQUARE, MarkerStyle.X
   };
   private static final byte[] RATIO_COLOUR = rgb(0xA8, 0xAE, 0xB2);
   private static final byte[] WINDOW_COLOUR = rgb(0x30, 0x38, 0x3C);
@@ -51,10 +55,12 @@ final class ControlChart {
     XDDFValueAxis up = chart.createValueAxis(AxisPosition.LEFT);
     up.setTitle("Strength");
     bounds(across, frame.leastExtraction(), frame.mostExtraction(), 2, "0%");
-    bounds(up, frame.weakest(), frame.strongest(), 0.1, "0.0%");
+    double unit = frame.strongest() - frame.weakest() > 1.5 ? 0.2 : 0.1;
+    bounds(up, frame.weakest(), frame.strongest(), unit, "0.0%");
     data = (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, across, up);
     data.setStyle(ScatterStyle.LINE_MARKER);
     data.setVaryColors(false);
+    chart.displayBlanksAs(DisplayBlanks.GAP); // or shorter series would end in (0, 0)
   }
 
   private static void bounds(
@@ -63,6 +69,7 @@ final class ControlChart {
     axis.setMaximum(mostPercent / 100);
     axis.setMajorUnit(unit / 100);
     axis.setNumberFormat(format);
+    axis.setCrosses(AxisCrosses.MIN);
   }
 
   /** A brew ratio, from one end of the frame to the other. */
@@ -76,7 +83,27 @@ final class ControlChart {
             item);
     look(series, RATIO_COLOUR, 0.75, false);
     series.setMarkerStyle(MarkerStyle.NONE);
-    label(series);
+    hideInLegend();
+    XDDFScatterChartData.Series name =
+        series(
+            cells(lines, "x2", item, "x2", item),
+            cells(lines, "y2", item, "y2", item),
+            lines,
+            "name",
+            item);
+    XDDFShapeProperties invisible = new XDDFShapeProperties();
+    invisible.setLineProperties(new XDDFLineProperties(new XDDFNoFillProperties()));
+    name.setShapeProperties(invisible);
+    name.setMarkerStyle(MarkerStyle.NONE);
+    label(name);
+    hideInLegend();
+  }
+
+  /** Leaves the last series out of the legend. */
+  private void hideInLegend() {
+    XDDFLegendEntry entry = chart.getOrAddLegend().addEntry();
+    entry.setIndex(data.getSeriesCount() - 1L);
+    entry.setDelete(true);
   }
 
   /** The window: five corners. */
@@ -92,18 +119,38 @@ final class ControlChart {
     series.setMarkerStyle(MarkerStyle.NONE);
   }
 
-  /** A coffee: its concentrate, and below it each group's cup. */
+  /** A coffee: straight down from its concentrate to the cups of its groups. */
   void coffee(Grid points, int coffee, int first, int count) {
-    XDDFScatterChartData.Series series =
+    byte[] colour = COFFEE_COLOURS[coffee % COFFEE_COLOURS.length];
+    XDDFScatterChartData.Series cups =
         series(
             cells(points, "extraction", first, "extraction", first + count - 1),
             cells(points, "strength", first, "strength", first + count - 1),
             points,
             "coffee",
             first);
-    byte[] colour = COFFEE_COLOURS[coffee % COFFEE_COLOURS.length];
-    look(series, colour, 1.25, false);
-    series.setMarkerStyle(MARKERS[coffee % MARKERS.length]);
+    look(cups, colour, 1.25, false);
+    mark(cups, MARKERS[coffee % MARKERS.length], colour);
+    XDDFScatterChartData.Series concentrate =
+        series(
+            cells(points, "extraction", first, "extraction", first),
+            cells(points, "strength", first, "strength", first),
+            points,
+            "name",
+            first);
+    look(concentrate, colour, 1.25, false);
+    mark(concentrate, MarkerStyle.DIAMOND, colour);
+  }
+
+  private static void mark(XDDFScatterChartData.Series series, MarkerStyle style, byte[] colour) {
+    series.setMarkerStyle(style);
+    series
+        .getCTScatterSer()
+        .getMarker()
+        .addNewSpPr()
+        .addNewSolidFill()
+        .addNewSrgbClr()
+        .setVal(colour);
   }
 
   void draw() {

@@ -138,7 +138,9 @@ final class CorrectionSheet {
             "IF([service.fills]=0,0,"
                 + formula(figure, correction.planned(), "[readings." + reading(i) + "]")
                 + ")",
-            value(figure, correction.pours().get(g)));
+            value(figure, correction.pours().get(g)),
+            Look.RESULT,
+            figure == Figure.SHORT ? Format.COUNT : book.units().weighed());
       }
     }
   }

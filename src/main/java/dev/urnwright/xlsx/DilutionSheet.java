@@ -30,13 +30,13 @@ final class DilutionSheet {
             new Column("drinks", "All cups and spill" + mass, units.exact(), 11),
             new Column("finished", "With heels: finished" + mass, units.exact(), 11),
             new Column("strength", "Wanted strength", Format.STRENGTH, 9),
-            new Column("concentrate", "Concentrate" + mass, units.exact(), 11),
+            new Column("concentrate", "Concentrate" + mass, units.exact(), 13),
             new Column("bypass", "Bypass water" + mass, units.exact(), 11),
             new Column("iceShare", "Ice, of the cup", Format.EXTRACTION, 8),
             new Column("ice", "Ice that melts" + mass, units.exact(), 10),
-            new Column("totalWater", "Total water to coffee", Format.RATIO, 9),
-            new Column("caffeineLow", "Caffeine a cup, mg from", Format.COUNT, 9),
-            new Column("caffeineHigh", "Caffeine a cup, mg to", Format.COUNT, 9),
+            new Column("totalWater", "Total water to coffee", Format.PER_COFFEE, 9),
+            new Column("caffeineLow", "Caffeine a cup, mg from", Format.COUNT, 11),
+            new Column("caffeineHigh", "Caffeine a cup, mg to", Format.COUNT, 11),
             new Column("check", "Check", Format.TEXT, 30)));
   }
 
@@ -62,7 +62,7 @@ final class DilutionSheet {
             grid.row("check", plan.groups().size() - 1),
             grid.columnNumber("check", 0),
             grid.columnNumber("check", 0)));
-    for (String key : List.of("iceShare", "strength", "cupMass")) {
+    for (String key : List.of("iceShare", "strength", "cupMass", "check")) {
       book.name(all(key), grid.fullRange(key, 0, plan.groups().size()));
     }
     page.finish();

@@ -86,6 +86,12 @@ final class FillsSheet {
     return fills + Math.max(LEAST_SPARE, 2 * fills);
   }
 
+  /** Planned rows and some more; blank pages help nobody. */
+  private static int printed(Plan plan) {
+    int fills = plan.fills().size();
+    return fills + 3 + fills / 4;
+  }
+
   static void write(Book book) {
     Grid grid = book.layout().fills();
     Page page =
@@ -101,7 +107,10 @@ final class FillsSheet {
             .header(grid)
             .freeze(1, Page.FIRST_ITEM);
     new FillsSheet(book, page).writeAll();
-    page.printColumns(VISIBLE - 1).finish();
+    int printed = printed(book.plan());
+    page.warnBeyond(VISIBLE - 2, "SUM(" + CoffeesSheet.all("fills") + ")", printed)
+        .print(VISIBLE - 1, Page.FIRST_ITEM + printed)
+        .finish();
   }
 
   private void writeAll() {
@@ -193,7 +202,7 @@ final class FillsSheet {
   }
 
   private void spare(int row) {
-    Cached cached = figures(line(row));
+    Cached cached = figures(line(row).spare());
     for (Column column : layout.fills().columns()) {
       if (!column.key().equals("row") && !column.key().equals("gap")) {
         cached.text(column.key(), "");

@@ -13,6 +13,7 @@ record Format(String code) {
   static final Format EXTRACTION = new Format("0.0%");
   static final Format SHARE = new Format("0.##%");
   static final Format RATIO = new Format("\"1:\"0.0##");
+  static final Format PER_COFFEE = new Format("\"1:\"0.0");
   static final Format PER_GRAM = new Format("0.00");
   static final Format DENSITY = new Format("0.0000");
   static final Format EXACT = new Format("0.0000000");

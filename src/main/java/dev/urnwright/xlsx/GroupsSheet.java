@@ -16,6 +16,9 @@ import org.apache.poi.ss.util.CellRangeAddress;
  * an input in its first row, and the last coffee gets the share that the others leave.
  */
 final class GroupsSheet {
+  /** The named range of its checks. */
+  static final String CHECKS = "Guests_check";
+
   private static final double WARMEST_CELSIUS = 99.9;
 
   private final Book book;
@@ -194,6 +197,7 @@ final class GroupsSheet {
     on("servedAt", temperature);
     on("pouredAt", temperature);
     on("strength", Validation.percent(0, 30, "A strength"));
+    book.name(CHECKS, grid.fullRange("check", 0, n));
     page.markChecks(
         new CellRangeAddress(
             grid.firstRow(),

@@ -7,6 +7,7 @@ import dev.urnwright.event.Window;
 import dev.urnwright.xlsx.Styles.Look;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 
 /** What holds for the whole event, and how to use the workbook. */
@@ -28,6 +29,21 @@ final class InputsSheet {
   static final String WINDOW_STRONGEST = "WindowStrongest";
   static final String WINDOW_LEAST = "WindowLeastExtracted";
   static final String WINDOW_MOST = "WindowMostExtracted";
+
+  private static final String WRONG =
+      "("
+          + wrong(CoffeesSheet.all("check"), "COLUMNS(" + CoffeesSheet.all("check") + ")")
+          + "+"
+          + wrong(GroupsSheet.CHECKS, "ROWS(" + GroupsSheet.CHECKS + ")")
+          + "+"
+          + wrong(DilutionSheet.all("check"), "ROWS(" + DilutionSheet.all("check") + ")")
+          + "+"
+          + wrong(ServiceSheet.all("check"), "ROWS(" + ServiceSheet.all("check") + ")")
+          + "+"
+          + wrong(BatchesSheet.all("check"), "SUM(" + CoffeesSheet.all("batches") + ")")
+          + "+"
+          + wrong(FillsSheet.all("check"), "SUM(" + CoffeesSheet.all("fills") + ")")
+          + ")";
 
   private static final double USUAL_SERVICE_LEVEL = 0.95;
   private static final double USUAL_OVERAGE = 0.1;
@@ -171,7 +187,17 @@ final class InputsSheet {
     input.setCellStyle(book.styles().of(Look.INPUT));
     input.setCellValue("Shaded: yours to change");
     page.put(row, 1, "Not shaded: follows from the shaded cells", Look.FORMULA_TEXT);
-    page.sheet().addMergedRegion(new org.apache.poi.ss.util.CellRangeAddress(row, row, 1, 3));
+    page.sheet().addMergedRegion(new CellRangeAddress(row, row, 1, 3));
+    row++;
+    page.put(row, 0, "All checks", Look.LABEL);
+    XSSFCell all = page.row(row).createCell(1);
+    all.setCellStyle(book.styles().of(Look.CHECK));
+    all.setCellFormula(
+        "IF(" + WRONG + "=0,\"" + Page.OK + "\"," + WRONG + "&\" need a look: find what is red\")");
+    all.setCellValue(Page.OK);
+    page.sheet().addMergedRegion(new CellRangeAddress(row, row, 1, 3));
+    page.markChecks(new CellRangeAddress(row, row, 1, 1));
+    book.name("AllChecks", "'" + Layout.INPUTS + "'!$B$" + (row + 1));
     row++;
   }
 
@@ -228,6 +254,10 @@ final class InputsSheet {
     book.name(name, "'" + Layout.INPUTS + "'!$B$" + (row + 1));
     row++;
     return cell;
+  }
+
+  private static String wrong(String checks, String all) {
+    return all + "-COUNTIF(" + checks + ",\"" + Page.OK + "\")";
   }
 
   private static Rule ruleOf(Provision provision) {

@@ -22,6 +22,7 @@ final class Line {
   private final Styles styles;
   private final Entry entry;
   private final Map<String, Entry> links = new HashMap<>();
+  private boolean spare;
 
   Line(XSSFSheet sheet, Styles styles, Entry entry) {
     this.sheet = sheet;
@@ -32,6 +33,12 @@ final class Line {
   /** Lets formulas call another item by a name. */
   Line with(String name, Entry other) {
     links.put(name, other);
+    return this;
+  }
+
+  /** Draws no line under its cells, since they show nothing as planned. */
+  Line spare() {
+    spare = true;
     return this;
   }
 
@@ -150,7 +157,7 @@ final class Line {
 
   private XSSFCell cell(String key, Look look) {
     Grid grid = entry.grid();
-    CellStyle style = styles.of(look, grid.column(key).format());
+    CellStyle style = styles.of(spare ? Look.SPARE : look, grid.column(key).format());
     int rowNumber = grid.row(key, entry.item());
     XSSFRow row =
         sheet.getRow(rowNumber) == null ? sheet.createRow(rowNumber) : sheet.getRow(rowNumber);

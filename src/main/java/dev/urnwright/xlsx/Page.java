@@ -26,6 +26,8 @@ final class Page {
   static final int FIRST_ITEM = 3;
 
   private static final int UNITS_PER_CHARACTER = 256;
+  private static final float HEADING_POINTS = 26;
+  private static final double SPACE = 0.5;
   private static final float POINTS_PER_LINE = 13.5f;
 
   private final Book book;
@@ -87,8 +89,23 @@ final class Page {
 
   /** Prints only the first columns; what helps the formulas stands to their right. */
   Page printColumns(int columns) {
+    return print(columns, sheet.getLastRowNum() + 1);
+  }
+
+  /** Says in red, in row 1, that more rows are in use than are printed. */
+  Page warnBeyond(int column, String used, int printed) {
+    XSSFCell cell = row(0).createCell(column);
+    cell.setCellStyle(book.styles().of(Look.WARNING));
+    cell.setCellFormula(
+        "IF(" + used + ">" + printed + ",\"More rows than print: widen the print area\",\"\")");
+    cell.setCellValue("");
+    return this;
+  }
+
+  /** Prints only the first columns and rows. */
+  Page print(int columns, int rows) {
     int index = book.workbook().getSheetIndex(sheet);
-    book.workbook().setPrintArea(index, 0, columns - 1, 0, sheet.getLastRowNum());
+    book.workbook().setPrintArea(index, 0, columns - 1, 0, rows - 1);
     return this;
   }
 
@@ -109,6 +126,9 @@ final class Page {
             grid.firstColumn() - 1,
             column.header(),
             column.isHeading() ? Look.HEADING : Look.LABEL);
+        if (column.isHeading()) {
+          row(grid.row(column.key(), 0)).setHeightInPoints(HEADING_POINTS);
+        }
       } else if (!column.header().isEmpty()) {
         put(grid.firstRow() - 1, grid.columnNumber(column.key(), 0), column.header(), Look.HEADER);
       }
@@ -150,7 +170,7 @@ final class Page {
     for (Row row : sheet) {
       int lines = 1;
       for (Cell cell : row) {
-        if (cell.getCellStyle().getWrapText() && !isParagraph(cell)) {
+        if (cell.getCellStyle().getWrapText() && !isMerged(cell)) {
           lines = Math.max(lines, lines(shown(cell), widths.get(cell.getColumnIndex())));
         }
       }
@@ -162,8 +182,8 @@ final class Page {
     }
   }
 
-  private boolean isParagraph(Cell cell) {
-    return cell.getCellStyle().equals(book.styles().of(Look.EXPLANATION));
+  private boolean isMerged(Cell cell) {
+    return sheet.getMergedRegions().stream().anyMatch(region -> region.isInRange(cell));
   }
 
   private static String shown(Cell cell) {
@@ -174,18 +194,18 @@ final class Page {
     return text ? cell.getStringCellValue() : "";
   }
 
-  /** How many lines the words take, broken between words; bold and wide letters get some air. */
+  /** How many lines the words take, broken between words; some room is left for the indent. */
   private static int lines(String text, int characters) {
-    int room = Math.max(1, (int) (characters * 0.92));
+    double room = Math.max(1, characters - 1.5);
     int lines = 1;
-    int used = 0;
+    double used = 0;
     for (String word : text.split(" ")) {
-      int length = word.length();
-      if (used > 0 && used + 1 + length > room) {
+      double width = TextWidth.of(word);
+      if (used > 0 && used + SPACE + width > room) {
         lines++;
         used = 0;
       }
-      used += (used > 0 ? 1 : 0) + length;
+      used += (used > 0 ? SPACE : 0) + width;
       while (used > room) {
         lines++;
         used -= room;

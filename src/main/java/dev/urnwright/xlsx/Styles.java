@@ -2,10 +2,12 @@ package dev.urnwright.xlsx;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFColor;
@@ -33,9 +35,13 @@ final class Styles {
     FORMULA_TEXT,
     INPUT,
     RESULT,
+    SPARE,
     TOTAL,
-    CHECK
+    CHECK,
+    WARNING
   }
+
+  private static final Set<Look> STARTS_A_LINE = Set.of(Look.TITLE, Look.EXPLANATION, Look.HEADING);
 
   private record Key(Look look, Format format) {}
 
@@ -62,8 +68,12 @@ final class Styles {
     style.setDataFormat(workbook.createDataFormat().getFormat(key.format().code()));
     style.setVerticalAlignment(VerticalAlignment.CENTER);
     style.setLocked(key.look() != Look.INPUT);
-    style.setAlignment(
-        key.format().isText() ? HorizontalAlignment.LEFT : HorizontalAlignment.RIGHT);
+    if (key.format().isText()) {
+      style.setAlignment(HorizontalAlignment.LEFT);
+      style.setIndention((short) (STARTS_A_LINE.contains(key.look()) ? 0 : 1));
+    } else {
+      style.setAlignment(HorizontalAlignment.RIGHT);
+    }
     switch (key.look()) {
       case TITLE -> style.setFont(font(16, true));
       case EXPLANATION -> {
@@ -79,6 +89,7 @@ final class Styles {
         fill(style, HEADER_FILL);
         style.setWrapText(true);
         style.setAlignment(HorizontalAlignment.CENTER);
+        style.setIndention((short) 0);
         line(style);
       }
       case LABEL -> {
@@ -100,7 +111,14 @@ final class Styles {
         line(style);
         box(style);
       }
+      case WARNING -> {
+        XSSFFont font = font(10, true);
+        font.setColor(IndexedColors.RED.getIndex());
+        style.setFont(font);
+        style.setAlignment(HorizontalAlignment.RIGHT);
+      }
       case RESULT -> line(style);
+      case SPARE -> style.setWrapText(key.format().isText());
       case TOTAL -> {
         style.setFont(font(10, true));
         style.setBorderTop(BorderStyle.THIN);
@@ -135,6 +153,9 @@ final class Styles {
     style.setBorderLeft(BorderStyle.HAIR);
     style.setBorderRight(BorderStyle.HAIR);
     style.setBorderTop(BorderStyle.HAIR);
+    style.setLeftBorderColor(LINE);
+    style.setRightBorderColor(LINE);
+    style.setTopBorderColor(LINE);
   }
 
   private static XSSFColor colour(int red, int green, int blue) {
