@@ -1,0 +1,84 @@
+package dev.urnwright.cli;
+
+import dev.urnwright.plan.Plan;
+import dev.urnwright.problem.Checked;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Draws the control chart alone. */
+@Command(
+    name = "chart",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    header = "Draw the control chart of a plan on its own.",
+    description = {
+      "%nStrength against extraction: each concentrate and, straight below it, the cups of each"
+          + " group after bypass.",
+      "%nWrites NAME-chart.pdf beside the event, or as told. A chart that Urnwright drew earlier"
+          + " is replaced; any other file is left alone."
+    },
+    parameterListHeading = Help.PARAMETERS,
+    optionListHeading = Help.OPTIONS,
+    exitCodeListHeading = Help.EXIT_CODES,
+    exitCodeList = {Help.DONE, Help.PROBLEMS, Help.MISUSE, Help.FAULT},
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  urnwright chart breakfast.yaml",
+      "  urnwright chart breakfast.yaml --as png",
+      "  urnwright chart breakfast.yaml --out chart.svg"
+    })
+final class ChartCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Parameters(paramLabel = "FILE", description = "the event file")
+  private Path file;
+
+  @Option(
+      names = "--as",
+      paramLabel = "KIND",
+      description = "pdf, png or svg; if left out, as the name given with --out ends, else pdf")
+  private Optional<ChartKind> kind = Optional.empty();
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "FILE",
+      description = "write the chart to this file")
+  private Optional<Path> out = Optional.empty();
+
+  @Option(names = "--replace", description = "write over a file that Urnwright didn't write, too")
+  private boolean replace;
+
+  ChartCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() throws IOException, RefusedException {
+    Checked<Plan> plan = Planning.plan(file);
+    if (plan.value().isEmpty()) {
+      console.problems(plan.problems(), "nothing was written");
+      return ExitCode.PROBLEMS;
+    }
+    ChartKind as = kind.or(this::named).orElse(ChartKind.PDF);
+    Path target = out.orElseGet(() -> FileNames.beside(file, "-chart." + as.ending()));
+    try (OutputFile output =
+        OutputFile.at(
+            target, replace ? OutputFile.Existing.REPLACE : OutputFile.Existing.REPLACE_OURS)) {
+      output.writeAside(as.draw(plan.value().get()));
+      output.putInPlace();
+    }
+    console.out().println("wrote " + target);
+    return ExitCode.DONE;
+  }
+
+  private Optional<ChartKind> named() {
+    return out.flatMap(
+        path -> ChartKind.ofName(path.getFileName().toString().toLowerCase(Locale.ROOT)));
+  }
+}

@@ -1,0 +1,55 @@
+package dev.urnwright.cli;
+
+import dev.urnwright.plan.Plan;
+import dev.urnwright.problem.Checked;
+import dev.urnwright.problem.Problem;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Says what is wrong with events, or that they are ready. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    header = "Say what is wrong with an event, or that it is ready.",
+    description =
+        "%nReads and plans each event and writes nothing. All problems are printed at once, each"
+            + " as file:line:column: what is wrong; what is expected.",
+    parameterListHeading = Help.PARAMETERS,
+    optionListHeading = Help.OPTIONS,
+    exitCodeListHeading = Help.EXIT_CODES,
+    exitCodeList = {Help.DONE, Help.PROBLEMS, Help.MISUSE, Help.FAULT},
+    footerHeading = "%nExamples:%n",
+    footer = {"  urnwright check breakfast.yaml", "  urnwright check events/*.yaml"})
+final class CheckCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Parameters(paramLabel = "FILE", arity = "1..*", description = "the event files")
+  private List<Path> files = List.of();
+
+  CheckCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    List<Problem> problems = new ArrayList<>();
+    for (Path file : files) {
+      Checked<Plan> plan = Planning.plan(file);
+      if (plan.value().isPresent()) {
+        console.out().println(file + ": ready");
+      }
+      problems.addAll(plan.problems());
+    }
+    if (problems.isEmpty()) {
+      return ExitCode.DONE;
+    }
+    console.out().flush();
+    console.problems(problems, "mend the file and check again");
+    return ExitCode.PROBLEMS;
+  }
+}

@@ -1,0 +1,122 @@
+package dev.urnwright.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The program. */
+public final class Main {
+  private final Console console;
+
+  Main(Console console) {
+    this.console = console;
+  }
+
+  /** Runs the command that the arguments name and ends the process with its exit code. */
+  public static void main(String[] args) {
+    StandardOutput output = new StandardOutput(new FileOutputStream(FileDescriptor.out));
+    StandardOutput errors = new StandardOutput(new FileOutputStream(FileDescriptor.err));
+    Optional<java.io.Console> terminal = Optional.ofNullable(System.console());
+    Console console =
+        new Console(
+            writer(output, terminal),
+            writer(errors, terminal),
+            Ansi.AUTO.enabled() ? Ansi.ON : Ansi.OFF,
+            terminal.isPresent(),
+            System.getenv("URNWRIGHT_DEBUG") != null);
+    int code = new Main(console).run(args);
+    console.out().flush();
+    if (output.loss().isPresent()) {
+      console.complain("urnwright: standard output: " + output.loss().get().getMessage());
+      code = Math.max(code, ExitCode.PROBLEMS);
+    }
+    console.err().flush();
+    System.exit(code);
+  }
+
+  /** Runs one command and returns its exit code. */
+  int run(String... args) {
+    CommandLine line =
+        new CommandLine(new RootCommand(console))
+            .addSubcommand(new PlanCommand(console))
+            .addSubcommand(new CheckCommand(console))
+            .addSubcommand(new BeginCommand(console))
+            .addSubcommand(new ChartCommand(console))
+            .addSubcommand(new SchemaCommand(console))
+            .addSubcommand(new CommandLine.HelpCommand());
+    line.setOut(console.out())
+        .setErr(console.err())
+        .setColorScheme(CommandLine.Help.defaultColorScheme(console.ansi()))
+        .setUsageHelpWidth(Help.COLUMNS)
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setParameterExceptionHandler(this::misused)
+        .setExecutionExceptionHandler((e, command, result) -> failed(e));
+    try {
+      return line.execute(args);
+    } catch (OutOfMemoryError | StackOverflowError e) {
+      return fault(e);
+    }
+  }
+
+  private int misused(ParameterException e, String[] args) {
+    String command = e.getCommandLine().getCommandSpec().qualifiedName();
+    String wrong =
+        e instanceof UnmatchedArgumentException unmatched ? unknown(unmatched) : e.getMessage();
+    console.complain("urnwright: " + wrong);
+    console.complain("'" + command + " --help' explains");
+    return ExitCode.MISUSE;
+  }
+
+  private static String unknown(UnmatchedArgumentException e) {
+    String given = "'" + e.getUnmatched().get(0) + "'";
+    boolean commands = !e.getCommandLine().getSubcommands().isEmpty();
+    String wrong =
+        e.isUnknownOption()
+            ? "unknown option " + given
+            : commands ? "unknown command " + given : given + " is more than this command takes";
+    return e.getSuggestions().isEmpty()
+        ? wrong
+        : wrong + "; did you mean '" + String.join("' or '", e.getSuggestions()) + "'?";
+  }
+
+  private int failed(Exception e) {
+    if (e instanceof RefusedException) {
+      console.complain(e.getMessage());
+      return ExitCode.PROBLEMS;
+    }
+    return fault(e);
+  }
+
+  private int fault(Throwable e) {
+    console.complain(
+        "urnwright: a fault of the program, not of your event: "
+            + e
+            + " (with URNWRIGHT_DEBUG=1 it says where)");
+    if (console.traces()) {
+      e.printStackTrace(console.err());
+    }
+    return ExitCode.FAULT;
+  }
+
+  /**
+   * A terminal's own character set where it names one; else UTF-8, which files and pipes expect and
+   * a terminal in the C locale nearly always shows.
+   */
+  private static PrintWriter writer(OutputStream out, Optional<java.io.Console> terminal) {
+    Charset charset =
+        terminal
+            .map(java.io.Console::charset)
+            .filter(named -> !named.equals(StandardCharsets.US_ASCII))
+            .orElse(StandardCharsets.UTF_8);
+    return new PrintWriter(new OutputStreamWriter(out, charset));
+  }
+}

@@ -1,0 +1,102 @@
+package dev.urnwright.cli;
+
+import dev.urnwright.json.PlanJson;
+import dev.urnwright.plan.Plan;
+import dev.urnwright.problem.Checked;
+import dev.urnwright.text.PlanText;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Works out the plan, prints it and writes its files. */
+@Command(
+    name = "plan",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    header = "Work out the plan; print it, write its sheets and its workbook.",
+    description = {
+      "%nPrints a summary and writes two files beside the event, named after it:",
+      "  NAME-plan.pdf    prep sheets: brew, dilute, correct on the day, shop",
+      "  NAME-plan.xlsx   the same as a workbook whose figures can be changed",
+      "%nA file that Urnwright wrote earlier is replaced; any other is left alone. When the event"
+          + " has problems they are printed, each as file:line:column, and nothing is written."
+    },
+    parameterListHeading = Help.PARAMETERS,
+    optionListHeading = Help.OPTIONS,
+    exitCodeListHeading = Help.EXIT_CODES,
+    exitCodeList = {Help.DONE, Help.PROBLEMS, Help.MISUSE, Help.FAULT},
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  urnwright plan breakfast.yaml",
+      "  urnwright plan breakfast.yaml --out sheets",
+      "  urnwright plan breakfast.yaml --json --no-sheets > plan.json"
+    })
+final class PlanCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Parameters(paramLabel = "FILE", description = "the event file")
+  private Path file;
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "DIR",
+      description = "write the files into this folder; it is made if missing")
+  private Optional<Path> folder = Optional.empty();
+
+  @Option(
+      names = "--json",
+      description = "print the plan as JSON, and nothing else, to standard output")
+  private boolean json;
+
+  @Option(names = "--no-sheets", description = "write no files")
+  private boolean noSheets;
+
+  @Option(names = "--replace", description = "write over files that Urnwright didn't write, too")
+  private boolean replace;
+
+  PlanCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() throws IOException, RefusedException {
+    Checked<Plan> checked = Planning.plan(file);
+    if (checked.value().isEmpty()) {
+      console.problems(checked.problems(), "nothing was written");
+      return ExitCode.PROBLEMS;
+    }
+    Plan plan = checked.value().get();
+    if (noSheets) {
+      print(plan);
+      return ExitCode.DONE;
+    }
+    try (PlanFiles files = PlanFiles.of(file, folder, replace)) {
+      files.render(plan);
+      print(plan);
+      files.putInPlace();
+      report(files);
+    }
+    return ExitCode.DONE;
+  }
+
+  private void print(Plan plan) throws IOException {
+    if (json) {
+      new PlanJson(Version.number()).write(plan, console.out());
+    } else {
+      new PlanText(console.palette()).write(plan, console.out());
+    }
+  }
+
+  private void report(PlanFiles files) {
+    PrintWriter to = json ? console.err() : console.out();
+    if (!json) {
+      to.println();
+    }
+    files.targets().forEach(target -> to.println("wrote " + target));
+  }
+}

@@ -1,0 +1,49 @@
+package dev.urnwright.cli;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The program without a command: tells what it can do. */
+@Command(
+    name = "urnwright",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    synopsisSubcommandLabel = "COMMAND",
+    description = {
+      "%nPlans batch brewing for events: one concentrate of each coffee, diluted for"
+          + " every group of guests.%n",
+      "You write down the event (who comes, what cups, how strong, which brewers). Urnwright"
+          + " works out what to weigh, brew and dilute, and prints the sheets for the people at"
+          + " the brewers."
+    },
+    optionListHeading = Help.OPTIONS,
+    commandListHeading = "%nCommands:%n",
+    exitCodeListHeading = Help.EXIT_CODES,
+    exitCodeList = {Help.DONE, Help.PROBLEMS, Help.MISUSE, Help.FAULT},
+    footerHeading = "%nA first event:%n",
+    footer = {
+      "  urnwright begin breakfast.yaml    a commented event to start from",
+      "  urnwright check breakfast.yaml    is anything wrong or missing?",
+      "  urnwright plan breakfast.yaml     the plan, its sheets and its workbook",
+      "",
+      "'urnwright' stands for 'java -jar urnwright.jar', with the path to that file.",
+      "'urnwright COMMAND --help' explains a command. Colour is used on a terminal",
+      "only, and never when the environment has NO_COLOR."
+    })
+final class RootCommand implements Runnable {
+  private final Console console;
+
+  @Spec private CommandSpec spec;
+
+  RootCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public void run() {
+    console.err().print(spec.commandLine().getUsageMessage(console.ansi()));
+    throw new CommandLine.ParameterException(spec.commandLine(), "name a command");
+  }
+}

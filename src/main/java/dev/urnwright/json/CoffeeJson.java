@@ -1,0 +1,113 @@
+package dev.urnwright.json;
+
+import dev.urnwright.brew.Blend;
+import dev.urnwright.brew.BrewBalance;
+import dev.urnwright.plan.Brewed;
+import dev.urnwright.plan.CoffeePlan;
+import dev.urnwright.plan.Needed;
+import dev.urnwright.plan.OnTheDay;
+import dev.urnwright.quantity.Mass;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The part of the document that tells of one coffee. */
+final class CoffeeJson {
+  private final JsonFields fields;
+
+  CoffeeJson(JsonFields fields) {
+    this.fields = fields;
+  }
+
+  void write(CoffeePlan plan) throws IOException {
+    fields.text("key", plan.coffee().key());
+    fields.text("name", plan.coffee().name());
+    fields.flag("decaf", plan.coffee().decaf());
+    fields.object("needed", plan.needed(), this::needed);
+    fields.object("brewed", plan.brewed(), this::brewed);
+    List<String> names = plan.groups().stream().map(group -> group.group().name()).toList();
+    fields.array("corrections", plan.onTheDay().corrections(), each -> correction(each, names));
+    fields.object("ladder", plan.onTheDay().ladder(), ladder -> ladder(ladder, names));
+  }
+
+  private void needed(Needed needed) throws IOException {
+    BrewBalance brew = needed.brew();
+    Blend blend = needed.blend();
+    fields.ratio("ratio", brew.ratio());
+    fields.grams("dose_g", brew.dose());
+    fields.grams("brew_water_g", brew.water());
+    fields.grams("absorbed_g", brew.absorbed());
+    fields.grams("steam_g", brew.steam());
+    fields.grams("concentrate_g", brew.beverage());
+    fields.percent("concentrate_strength", brew.strength());
+    fields.percent("extraction", brew.extraction());
+    fields.grams("bypass_g", blend.bypass());
+    fields.grams("ice_g", blend.ice());
+    fields.grams("finished_g", blend.finished());
+    fields.number("total_water_to_coffee", needed.totalWaterToCoffee());
+    fields.number("cup_to_coffee", needed.cupToCoffee());
+  }
+
+  private void brewed(Brewed brewed) throws IOException {
+    BrewBalance brew = brewed.brew();
+    fields.ratio("ratio", brew.ratio());
+    fields.grams("dose_g", brew.dose());
+    fields.grams("brew_water_g", brew.water());
+    fields.grams("absorbed_g", brew.absorbed());
+    fields.grams("steam_g", brew.steam());
+    fields.grams("concentrate_g", brew.beverage());
+    fields.percent("concentrate_strength", brew.strength());
+    fields.percent("extraction", brew.extraction());
+    fields.grams("drawn_g", brewed.drawn());
+    fields.grams("left_over_g", brewed.leftOver());
+  }
+
+  private void correction(OnTheDay.Correction correction, List<String> names) throws IOException {
+    fields.percent("reading", correction.reading());
+    fields.flag("planned", correction.planned());
+    fields.array(
+        "pours",
+        named(names, correction.pours()),
+        pour -> {
+          fields.text("group", pour.group());
+          fields.grams("concentrate_g", pour.value().concentrate());
+          fields.grams("bypass_g", pour.value().bypass());
+          fields.percent("strength", pour.value().strength());
+          fields.count("cups_short", pour.value().cupsShort());
+        });
+  }
+
+  private void ladder(OnTheDay.TasteLadder ladder, List<String> names) throws IOException {
+    fields.grams("sample_g", ladder.sample());
+    fields.grams("step_g", ladder.step());
+    fields.array("rungs", ladder.rungs(), rung -> rung(rung, names));
+  }
+
+  private void rung(OnTheDay.Rung rung, List<String> names) throws IOException {
+    fields.grams("water_g", rung.water());
+    fields.percent("strength", rung.strength());
+    fields.array(
+        "fills",
+        named(names, rung.bypass()),
+        (Named<Mass> bypass) -> {
+          fields.text("group", bypass.group());
+          fields.grams("bypass_g", bypass.value());
+        });
+  }
+
+  /**
+   * A value with the name of its group.
+   *
+   * @param group the name
+   * @param value what belongs to it
+   */
+  private record Named<T>(String group, T value) {}
+
+  private static <T> List<Named<T>> named(List<String> names, List<T> values) {
+    List<Named<T>> pairs = new ArrayList<>();
+    for (int i = 0; i < values.size(); i++) {
+      pairs.add(new Named<>(names.get(i), values.get(i)));
+    }
+    return pairs;
+  }
+}

@@ -1,0 +1,202 @@
+package dev.urnwright.text;
+
+import dev.urnwright.brew.Blend;
+import dev.urnwright.brew.BrewBalance;
+import dev.urnwright.event.Coffee;
+import dev.urnwright.event.Event;
+import dev.urnwright.plan.Batch;
+import dev.urnwright.plan.Brewed;
+import dev.urnwright.plan.CoffeePlan;
+import dev.urnwright.plan.Fill;
+import dev.urnwright.plan.GroupPlan;
+import dev.urnwright.plan.Needed;
+import dev.urnwright.quantity.Display;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** One coffee's part of the text: what it takes, its batches, its dispensers. */
+final class CoffeeText {
+  /** As many rows as somebody scrolls through; the JSON and the sheets have all. */
+  static final int MOST_ROWS = 500;
+
+  private static final int LABEL_COLUMNS = 22;
+  private static final int FIGURE_COLUMNS = 15;
+
+  private final Screen screen;
+  private final Display display;
+  private final Event event;
+
+  CoffeeText(Screen screen, Display display, Event event) {
+    this.screen = screen;
+    this.display = display;
+    this.event = event;
+  }
+
+  void write(CoffeePlan plan) {
+    screen.title(title(plan.coffee()));
+    needed(plan.needed());
+    batches(plan);
+    groups(plan);
+  }
+
+  private String title(Coffee coffee) {
+    String decaf = coffee.decaf() ? "DECAF: " : "";
+    String key = event.coffees().size() == 1 ? "" : " (" + coffee.key() + ")";
+    return decaf + coffee.name() + key;
+  }
+
+  private void needed(Needed needed) {
+    BrewBalance brew = needed.brew();
+    Blend blend = needed.blend();
+    screen.line(Screen.INDENT + screen.palette().quiet().apply("altogether, before rounding"));
+    line("Dose", display.mass(brew.dose()), "dry ground coffee");
+    line("Brew water", display.mass(brew.water()), "through or over the grounds");
+    if (!brew.steam().isZero()) {
+      line("Steam", display.mass(brew.steam()), "lost while brewing");
+    }
+    line("Absorbed", display.mass(brew.absorbed()), "stays in the grounds");
+    line("Beverage", display.mass(brew.beverage()), "the concentrate that leaves the grounds");
+    line("Bypass", display.mass(blend.bypass()), "water added after brewing");
+    if (!blend.ice().isZero()) {
+      line("Ice", display.mass(blend.ice()), "melts into the cups");
+    }
+    line("Finished beverage", display.mass(blend.finished()), "for all cups, spill and heels");
+    line("Strength", display.strength(brew.strength()), "of the concentrate");
+    line("Extraction", display.extraction(brew.extraction()), "the same before and after bypass");
+    line("Brew ratio", display.ratio(brew.ratio()), "brew water to coffee");
+    line(
+        "Total water to coffee",
+        display.perGram(needed.totalWaterToCoffee()),
+        "with bypass: compare this one");
+    line(
+        "Cup to coffee",
+        display.perGram(needed.cupToCoffee()),
+        "finished beverage; not a brew ratio");
+  }
+
+  private void line(String label, Object figure, String meaning) {
+    String shown = ScreenText.right(figure.toString(), FIGURE_COLUMNS);
+    screen.line(
+        Screen.INDENT
+            + ScreenText.left(label, LABEL_COLUMNS)
+            + screen.palette().figure().apply(shown)
+            + Screen.INDENT
+            + screen.palette().quiet().apply(meaning));
+  }
+
+  private void batches(CoffeePlan plan) {
+    screen.heading("Brew " + PlanText.counted(plan.batches().size(), "batch", "batches"));
+    Table table =
+        new Table(List.of("batch", "dose", "brew water", "by volume", "beverage", "strength"));
+    plan.batches().stream()
+        .limit(MOST_ROWS)
+        .forEach(batch -> table.row(cells(batch), detail(batch)));
+    Brewed brewed = plan.brewed();
+    table.sum(
+        List.of(
+            "together",
+            display.mass(brewed.brew().dose()).toString(),
+            display.mass(brewed.brew().water()).toString(),
+            "",
+            display.mass(brewed.brew().beverage()).toString(),
+            display.strength(brewed.brew().strength()).toString()));
+    table.print(screen);
+    more(plan.batches().size(), "batches");
+    String filling = display.temperature(event.serving().fillingTemperature()).toString();
+    small(
+        "Volumes of brew water are measured at "
+            + filling
+            + ". The dispensers take "
+            + display.mass(brewed.drawn())
+            + " of the concentrate; "
+            + display.mass(brewed.leftOver())
+            + " are left over.");
+  }
+
+  private List<String> cells(Batch batch) {
+    return List.of(
+        batch.id(),
+        display.mass(batch.brew().dose()).toString(),
+        display.mass(batch.brew().water()).toString(),
+        display.volume(batch.waterByVolume()).toString(),
+        display.mass(batch.brew().beverage()).toString(),
+        display.strength(batch.brew().strength()).toString());
+  }
+
+  private static String detail(Batch batch) {
+    return batch.unit().map(unit -> "on " + unit.label()).orElse("");
+  }
+
+  private void groups(CoffeePlan plan) {
+    List<GroupPlan> groups = plan.groups();
+    screen.heading("Fill " + PlanText.counted(plan.fills().size(), "dispenser", "dispensers"));
+    boolean iced = groups.stream().anyMatch(group -> !group.needed().ice().isZero());
+    List<String> headings =
+        Stream.of("for each dispenser of", "concentrate", "bypass", "ice", "reached", "target")
+            .filter(heading -> iced || !heading.equals("ice"))
+            .toList();
+    Table table = new Table(headings);
+    groups.stream().limit(MOST_ROWS).forEach(group -> row(group, iced, table));
+    table.print(screen);
+    more(groups.size(), "groups");
+    small(
+        "Bypass water is "
+            + display.temperature(event.serving().bypassTemperature())
+            + " warm. Strengths are those of the finished cup, as rounded and as wished.");
+  }
+
+  private void row(GroupPlan group, boolean iced, Table table) {
+    if (group.fills().isEmpty()) {
+      return;
+    }
+    Fill fill = group.fills().get(0);
+    List<String> cells = new ArrayList<>();
+    cells.add(group.group().name());
+    cells.add(display.mass(fill.blend().concentrate()).toString());
+    cells.add(display.mass(fill.blend().bypass()).toString());
+    if (iced) {
+      cells.add(fill.blend().ice().isZero() ? "" : display.mass(fill.blend().ice()).toString());
+    }
+    cells.add(display.strength(group.strengthReached()).toString());
+    cells.add(display.strength(group.group().strength()).toString());
+    table.row(cells, detail(group, fill));
+  }
+
+  private String detail(GroupPlan group, Fill fill) {
+    String kind = fill.dispenser().map(dispenser -> dispenser.name()).orElse("container");
+    String full =
+        fill.level().full().map(share -> ", " + display.share(share) + " full").orElse("");
+    String cups =
+        PlanText.counted(group.demand().cups(), "cup", "cups")
+            + " of "
+            + display.volume(group.group().cup().poured());
+    String caffeine =
+        Math.round(group.cup().caffeine().lowMilligrams())
+            + "–"
+            + Math.round(group.cup().caffeine().highMilligrams())
+            + "\u00a0mg of caffeine a cup";
+    return Stream.of(
+            group.fills().size() + " × " + kind + full,
+            cups,
+            group.group().service().station().orElse(null),
+            group.group().service().window().map(Object::toString).orElse(null),
+            caffeine)
+        .filter(Objects::nonNull)
+        .collect(Collectors.joining("; "));
+  }
+
+  private void more(int rows, String what) {
+    if (rows > MOST_ROWS) {
+      small(
+          "... and " + (rows - MOST_ROWS) + " more " + what + "; --json and the workbook list all");
+    }
+  }
+
+  private void small(String text) {
+    Paragraph.hang(Screen.INDENT, text, screen.columns())
+        .forEach(line -> screen.line(screen.palette().quiet().apply(line)));
+  }
+}
