@@ -3,7 +3,9 @@ package dev.urnwright.text;
 import dev.urnwright.brew.Blend;
 import dev.urnwright.brew.BrewBalance;
 import dev.urnwright.event.Coffee;
+import dev.urnwright.event.Dispenser;
 import dev.urnwright.event.Event;
+import dev.urnwright.event.GuestGroup;
 import dev.urnwright.plan.Batch;
 import dev.urnwright.plan.Brewed;
 import dev.urnwright.plan.CoffeePlan;
@@ -12,10 +14,10 @@ import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.Needed;
 import dev.urnwright.quantity.Display;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Objects;
+import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** One coffee's part of the text: what it takes, its batches, its dispensers. */
 final class CoffeeText {
@@ -91,9 +93,7 @@ final class CoffeeText {
     screen.heading("Brew " + PlanText.counted(plan.batches().size(), "batch", "batches"));
     Table table =
         new Table(List.of("batch", "dose", "brew water", "by volume", "beverage", "strength"));
-    plan.batches().stream()
-        .limit(MOST_ROWS)
-        .forEach(batch -> table.row(cells(batch), detail(batch)));
+    plan.batches().stream().limit(MOST_ROWS).forEach(batch -> table.row(cells(batch), ""));
     Brewed brewed = plan.brewed();
     table.sum(
         List.of(
@@ -118,7 +118,7 @@ final class CoffeeText {
 
   private List<String> cells(Batch batch) {
     return List.of(
-        batch.id(),
+        batch.id() + batch.unit().map(unit -> " on " + unit.label()).orElse(""),
         display.mass(batch.brew().dose()).toString(),
         display.mass(batch.brew().water()).toString(),
         display.volume(batch.waterByVolume()).toString(),
@@ -126,66 +126,66 @@ final class CoffeeText {
         display.strength(batch.brew().strength()).toString());
   }
 
-  private static String detail(Batch batch) {
-    return batch.unit().map(unit -> "on " + unit.label()).orElse("");
-  }
-
   private void groups(CoffeePlan plan) {
     List<GroupPlan> groups = plan.groups();
     screen.heading("Fill " + PlanText.counted(plan.fills().size(), "dispenser", "dispensers"));
-    boolean iced = groups.stream().anyMatch(group -> !group.needed().ice().isZero());
-    List<String> headings =
-        Stream.of("for each dispenser of", "concentrate", "bypass", "ice", "reached", "target")
-            .filter(heading -> iced || !heading.equals("ice"))
-            .toList();
-    Table table = new Table(headings);
-    groups.stream().limit(MOST_ROWS).forEach(group -> row(group, iced, table));
+    Table table =
+        new Table(
+            List.of("each dispenser of", "concentrate", "bypass", "ice", "reached", "target"));
+    groups.stream().limit(MOST_ROWS).forEach(group -> rows(group, table));
     table.print(screen);
     more(groups.size(), "groups");
     small(
-        "Bypass water is "
+        "Bypass water is at "
             + display.temperature(event.serving().bypassTemperature())
-            + " warm. Strengths are those of the finished cup, as rounded and as wished.");
+            + ", for iced groups as cold as they are poured. Strengths are those of the finished"
+            + " cup: reached with these rounded amounts, and the target.");
   }
 
-  private void row(GroupPlan group, boolean iced, Table table) {
-    if (group.fills().isEmpty()) {
-      return;
-    }
-    Fill fill = group.fills().get(0);
-    List<String> cells = new ArrayList<>();
-    cells.add(group.group().name());
-    cells.add(display.mass(fill.blend().concentrate()).toString());
-    cells.add(display.mass(fill.blend().bypass()).toString());
-    if (iced) {
-      cells.add(fill.blend().ice().isZero() ? "" : display.mass(fill.blend().ice()).toString());
-    }
-    cells.add(display.strength(group.strengthReached()).toString());
-    cells.add(display.strength(group.group().strength()).toString());
-    table.row(cells, detail(group, fill));
+  /** Fills that look alike share a row. */
+  private void rows(GroupPlan group, Table table) {
+    Map<List<String>, List<Fill>> alike =
+        group.fills().stream()
+            .collect(
+                Collectors.groupingBy(
+                    fill -> cells(group, fill), LinkedHashMap::new, Collectors.toList()));
+    alike.forEach((cells, fills) -> table.row(cells, detail(group, fills)));
   }
 
-  private String detail(GroupPlan group, Fill fill) {
-    String kind = fill.dispenser().map(dispenser -> dispenser.name()).orElse("container");
-    String full =
-        fill.level().full().map(share -> ", " + display.share(share) + " full").orElse("");
-    String cups =
-        PlanText.counted(group.demand().cups(), "cup", "cups")
+  private List<String> cells(GroupPlan group, Fill fill) {
+    Blend blend = fill.blend();
+    return List.of(
+        group.group().name(),
+        display.mass(blend.concentrate()).toString(),
+        display.mass(blend.bypass()).toString(),
+        blend.ice().isZero() ? "" : display.mass(blend.ice()).toString(),
+        display.strength(blend.strength()).toString(),
+        display.strength(group.group().strength()).toString());
+  }
+
+  private String detail(GroupPlan plan, List<Fill> fills) {
+    Fill fill = fills.get(0);
+    GuestGroup group = plan.group();
+    String kind = fill.dispenser().map(Dispenser::name).orElse("container");
+    String full = fill.level().full().map(share -> " " + display.share(share) + " full").orElse("");
+    List<String> parts = new ArrayList<>();
+    parts.add(fills.size() + " × " + kind + full);
+    parts.add(
+        PlanText.counted(plan.demand().cups(), "cup", "cups")
             + " of "
-            + display.volume(group.group().cup().poured());
-    String caffeine =
-        Math.round(group.cup().caffeine().lowMilligrams())
-            + "–"
-            + Math.round(group.cup().caffeine().highMilligrams())
-            + "\u00a0mg of caffeine a cup";
-    return Stream.of(
-            group.fills().size() + " × " + kind + full,
-            cups,
-            group.group().service().station().orElse(null),
-            group.group().service().window().map(Object::toString).orElse(null),
-            caffeine)
-        .filter(Objects::nonNull)
-        .collect(Collectors.joining("; "));
+            + display.volume(group.cup().poured()));
+    group.ice().ifPresent(ice -> parts.add("poured at " + display.temperature(ice.pouredAt())));
+    group.service().station().ifPresent(parts::add);
+    group.service().window().ifPresent(window -> parts.add(window.toString()));
+    parts.add(caffeine(plan.cup().caffeine()));
+    return String.join("; ", parts);
+  }
+
+  private static String caffeine(GroupPlan.Caffeine caffeine) {
+    return Math.round(caffeine.lowMilligrams())
+        + "–"
+        + Math.round(caffeine.highMilligrams())
+        + "\u00a0mg of caffeine a cup";
   }
 
   private void more(int rows, String what) {

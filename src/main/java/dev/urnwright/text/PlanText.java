@@ -10,6 +10,7 @@ import java.io.PrintWriter;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 
 /** Writes a plan for reading on a terminal. */
 public final class PlanText {
@@ -38,8 +39,8 @@ public final class PlanText {
       new CoffeeText(screen, display, event).write(coffee);
     }
     shopping(plan.shopping(), display, screen);
-    list("Take care", "!", plan.cautions(), screen);
-    list("Assumed, since nobody said otherwise", "-", plan.notes(), screen);
+    list("Take care", plan.cautions(), screen, screen::caution);
+    list("Assumed and noticed", plan.notes(), screen, screen::remark);
   }
 
   private static String when(Event event) {
@@ -78,13 +79,12 @@ public final class PlanText {
     table.print(screen);
   }
 
-  private static void list(String title, String mark, List<Note> notes, Screen screen) {
-    if (notes.isEmpty()) {
-      return;
+  private static void list(String title, List<Note> notes, Screen screen, Consumer<String> item) {
+    if (!notes.isEmpty()) {
+      screen.gap();
+      screen.title(title);
+      notes.stream().map(Note::text).forEach(item);
     }
-    screen.gap();
-    screen.title(title);
-    notes.forEach(note -> screen.item(mark, note.text()));
   }
 
   /** A count with its noun, in the plural where there isn't exactly one. */

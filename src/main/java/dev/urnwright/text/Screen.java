@@ -1,6 +1,7 @@
 package dev.urnwright.text;
 
 import java.io.PrintWriter;
+import java.util.List;
 
 /**
  * Where lines go.
@@ -32,8 +33,20 @@ record Screen(PrintWriter out, Palette palette, int columns) {
     Paragraph.hang(INDENT, text, columns).forEach(each -> line(palette.title().apply(each)));
   }
 
-  /** An item of a list. */
-  void item(String mark, String text) {
-    Paragraph.hang(INDENT + mark + " ", text, columns).forEach(this::line);
+  /** An item of a list of warnings. */
+  void caution(String text) {
+    item(palette.caution().apply("!"), text);
+  }
+
+  /** An item of a list of remarks. */
+  void remark(String text) {
+    item("-", text);
+  }
+
+  private void item(String mark, String text) {
+    String blanks = INDENT + "  ";
+    List<String> lines = Paragraph.hang(blanks, text, columns);
+    line(INDENT + mark + " " + lines.get(0).substring(blanks.length()));
+    lines.stream().skip(1).forEach(this::line);
   }
 }

@@ -6,8 +6,8 @@ import java.util.stream.IntStream;
 
 /**
  * A table whose first column holds names, wrapped to whatever room is left, and whose other columns
- * hold figures, never cut. Where even a narrow first column leaves too little room, each row is
- * written as a list instead.
+ * hold figures, never cut; a column without any is left out. Where even a narrow first column
+ * leaves too little room, each row is written as a list instead.
  */
 final class Table {
   private static final String GAP = "  ";
@@ -44,7 +44,8 @@ final class Table {
   void print(Screen screen) {
     int[] widths = IntStream.range(0, headings.size()).map(this::natural).toArray();
     int room = screen.columns() - Screen.INDENT.length();
-    int figures = IntStream.range(1, widths.length).map(i -> widths[i] + GAP.length()).sum();
+    int figures =
+        IntStream.of(widths).skip(1).filter(width -> width > 0).map(w -> w + GAP.length()).sum();
     if (room - figures < Math.min(widths[0], LEAST_NAME_COLUMNS)) {
       rows.forEach(row -> printAsList(row, screen));
       return;
@@ -54,12 +55,13 @@ final class Table {
     rows.forEach(row -> printInColumns(row, widths, screen));
   }
 
+  /** The columns that a column takes with all its cells whole; none when they are all empty. */
   private int natural(int column) {
-    int widest = ScreenText.width(headings.get(column));
+    int widest = 0;
     for (Row row : rows) {
       widest = Math.max(widest, ScreenText.width(row.cells().get(column)));
     }
-    return widest;
+    return widest == 0 ? 0 : Math.max(widest, ScreenText.width(headings.get(column)));
   }
 
   private static void printInColumns(Row row, int[] widths, Screen screen) {
@@ -74,7 +76,9 @@ final class Table {
     name(row, screen.columns() - Screen.INDENT.length())
         .forEach(line -> screen.line(Screen.INDENT + line));
     for (int i = 1; i < headings.size(); i++) {
-      screen.line(Screen.INDENT + GAP + headings.get(i) + ": " + row.cells().get(i));
+      if (!row.cells().get(i).isEmpty()) {
+        screen.line(Screen.INDENT + GAP + headings.get(i) + ": " + row.cells().get(i));
+      }
     }
     printDetail(row, screen);
   }
@@ -99,9 +103,11 @@ final class Table {
   private static String line(String name, List<String> cells, int[] widths) {
     StringBuilder line = new StringBuilder(Screen.INDENT).append(ScreenText.left(name, widths[0]));
     for (int i = 1; i < widths.length; i++) {
-      line.append(GAP).append(ScreenText.right(cells.get(i), widths[i]));
+      if (widths[i] > 0) {
+        line.append(GAP).append(ScreenText.right(cells.get(i), widths[i]));
+      }
     }
-    return line.toString();
+    return line.toString().stripTrailing();
   }
 
   private static List<String> clean(List<String> cells) {

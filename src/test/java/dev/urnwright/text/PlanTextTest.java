@@ -1,0 +1,184 @@
+package dev.urnwright.text;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.urnwright.event.BrewProfile.Method;
+import dev.urnwright.event.BrewProfile.ReferenceBrew;
+import dev.urnwright.event.Equipment;
+import dev.urnwright.event.Event;
+import dev.urnwright.event.GuestGroup;
+import dev.urnwright.event.Print;
+import dev.urnwright.event.Provision;
+import dev.urnwright.plan.Events;
+import dev.urnwright.plan.Fill;
+import dev.urnwright.plan.Plan;
+import dev.urnwright.plan.Planner;
+import dev.urnwright.quantity.Display;
+import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Share;
+import dev.urnwright.quantity.Strength;
+import dev.urnwright.quantity.Temperature;
+import dev.urnwright.quantity.UnitSystem;
+import dev.urnwright.quantity.Volume;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class PlanTextTest {
+  private static final List<String> NAMES =
+      List.of(
+          "Volunteers who set up the tables, the tents and the stage before anybody else is up",
+          "Donaudampfschifffahrtsgesellschaftskapitänskajütenfrühstücksrunde".repeat(3),
+          "珈琲の会の皆さまとそのご家族、ご友人、近所の方々と朝の散歩の方々",
+          "Sound\u001b[31m and\u0007 light\ncrew",
+          "شاي وقهوة للضيوف");
+
+  /**
+   * Common practice, no source (check values): 16 g and 208 g of water gave 169 g at 1.81 %, 19.12
+   * % extracted; with 55.9 g of bypass it is 224.9 g at 1.36 %. So all water over coffee is (208 +
+   * 55.9) / 16 = 16.5, and the cup over coffee 224.9 / 16 = 14.06.
+   */
+  @Test
+  void theFiguresOfOneCupStandBesideTheirNames() {
+    Mass finished = Mass.ofGrams(224.9);
+    double cupMl = Volume.ofWater(finished, Temperature.ofCelsius(75)).millilitres();
+    ReferenceBrew reference =
+        new ReferenceBrew(
+            Mass.ofGrams(16),
+            Mass.ofGrams(208),
+            Optional.of(Mass.ofGrams(169)),
+            Strength.ofPercent(1.81));
+    Event event =
+        Events.event(
+            Events.serving(new Provision.Mean(), 0),
+            List.of(
+                Events.coffee(
+                    "house", Events.ratio(13), Events.profile(Method.PERCOLATION, reference))),
+            List.of(Events.group("One guest", 1, cupMl, 1.36)),
+            Events.equipment(0.1, List.of(), List.of()));
+    String text = text(plan(event)).replaceAll(" +", " ");
+    for (String expected :
+        List.of(
+            "Dose 16.0\u00a0g dry",
+            "Brew water 208.0\u00a0g through",
+            "Absorbed 39.0\u00a0g stays",
+            "Beverage 169.0\u00a0g the concentrate",
+            "Bypass 55.9\u00a0g water",
+            "Finished beverage 224.9\u00a0g for",
+            "Strength 1.81\u00a0% of the concentrate",
+            "Extraction 19.1\u00a0% the same before and after bypass",
+            "Brew ratio 1:13.0 brew water",
+            "Total water to coffee 1:16.5",
+            "Cup to coffee 1:14.1 finished beverage; not a brew ratio")) {
+      assertTrue(text.contains(expected), expected + " in\n" + text);
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void nothingIsWiderThanTheScreenAndNoFigureIsCut(UnitSystem units) {
+    Plan plan = plan(crowded(units));
+    String text = text(plan);
+    text.lines().forEach(line -> assertTrue(ScreenText.width(line) <= PlanText.COLUMNS, line));
+    Display display = new Display(units, plan.event().equipment().scaleStep());
+    for (Fill fill : plan.fills()) {
+      String concentrate = display.mass(fill.blend().concentrate()).toString();
+      String bypass = display.mass(fill.blend().bypass()).toString();
+      assertTrue(
+          text.lines().anyMatch(line -> line.contains(concentrate) && line.contains(bypass)),
+          concentrate + " with " + bypass);
+    }
+  }
+
+  @Test
+  void namesAreCleanedOfWhatMovesTheCursor() {
+    String text = text(plan(crowded(UnitSystem.METRIC)));
+    assertFalse(text.contains("\u001b"));
+    assertFalse(text.contains("\u0007"));
+    assertTrue(text.contains("Sound[31m and light"));
+  }
+
+  @Test
+  void emphasisOnlyAddsMarks() {
+    Plan plan = plan(crowded(UnitSystem.METRIC));
+    StringWriter marked = new StringWriter();
+    Palette stars = new Palette(s -> "*" + s, s -> "*" + s, s -> "*" + s, s -> "*" + s);
+    new PlanText(stars).write(plan, new PrintWriter(marked, true));
+    assertTrue(marked.toString().contains("*"));
+    assertEquals(text(plan), marked.toString().replace("*", ""));
+  }
+
+  @Test
+  void aDecafIsCalledSoInItsHeading() {
+    String text = text(plan(crowded(UnitSystem.METRIC)));
+    assertTrue(text.lines().anyMatch("DECAF: Decaf (decaf)"::equals), text);
+  }
+
+  /** Nobody reads fifty thousand rows on a terminal; the first are enough to see what's what. */
+  @Test
+  void anEndlessListIsCutWithAWordAboutTheRest() {
+    List<GuestGroup> groups = new ArrayList<>();
+    for (int i = 1; i <= CoffeeText.MOST_ROWS + 7; i++) {
+      groups.add(Events.group("Group " + i, 10, 200, 1.3));
+    }
+    String text = text(plan(Events.simple(Events.ratio(13), groups.toArray(GuestGroup[]::new))));
+    assertTrue(text.contains("Group " + CoffeeText.MOST_ROWS + " "));
+    assertFalse(text.contains("Group " + (CoffeeText.MOST_ROWS + 1) + " "));
+    assertTrue(text.contains("and 7 more groups"), text);
+  }
+
+  private static Event crowded(UnitSystem units) {
+    List<GuestGroup> groups = new ArrayList<>();
+    for (int i = 0; i < 40; i++) {
+      String name = NAMES.get(i % NAMES.size()) + " " + i;
+      GuestGroup group = Events.group(name, 50 + i, 240, 1.2 + 0.005 * i);
+      groups.add(
+          i % 5 == 4
+              ? Events.iced(group, 25, 5)
+              : Events.drinking(
+                  group,
+                  new GuestGroup.CoffeeShare("house", Share.ofPercent(80)),
+                  new GuestGroup.CoffeeShare("decaf", Share.ofPercent(20))));
+    }
+    Equipment equipment =
+        Events.equipment(
+            0.1,
+            List.of(Events.brewer("A twin brewer with a long name", 12, 50, 480, 6)),
+            List.of(Events.dispenser("An insulated airpot with a long name", 2000, 2.2, 40)));
+    Event metric =
+        Events.event(
+            Events.serving(new Provision.Mean(), 2),
+            List.of(
+                Events.coffee("house", Events.ratio(13)), Events.coffee("decaf", Events.ratio(13))),
+            groups,
+            equipment);
+    return new Event(
+        metric.name().repeat(12),
+        metric.date(),
+        metric.time(),
+        new Print(units, metric.print().paper(), metric.print().window()),
+        metric.serving(),
+        metric.coffees(),
+        metric.groups(),
+        metric.equipment(),
+        metric.defaults(),
+        metric.location());
+  }
+
+  private static Plan plan(Event event) {
+    return new Planner().plan(event).value().orElseThrow();
+  }
+
+  private static String text(Plan plan) {
+    StringWriter text = new StringWriter();
+    new PlanText(Palette.PLAIN).write(plan, new PrintWriter(text, true));
+    return text.toString();
+  }
+}
