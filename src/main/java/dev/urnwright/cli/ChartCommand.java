@@ -4,7 +4,6 @@ import dev.urnwright.plan.Plan;
 import dev.urnwright.problem.Checked;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -78,7 +77,6 @@ final class ChartCommand implements Callable<Integer> {
   }
 
   private Optional<ChartKind> named() {
-    return out.flatMap(
-        path -> ChartKind.ofName(path.getFileName().toString().toLowerCase(Locale.ROOT)));
+    return out.flatMap(path -> ChartKind.ofName(path.getFileName().toString()));
   }
 }

@@ -13,7 +13,7 @@ final class Planning {
 
   /** The plan of the event in the file, or all that is wrong with either. */
   static Checked<Plan> plan(Path file) {
-    Checked<Event> event = EventReader.read(file);
+    Checked<Event> event = new EventReader().read(file);
     return event.value().isPresent()
         ? new Planner().plan(event.value().get())
         : Checked.refused(event.problems());

@@ -135,11 +135,13 @@ final class CoffeeText {
     groups.stream().limit(MOST_ROWS).forEach(group -> rows(group, table));
     table.print(screen);
     more(groups.size(), "groups");
+    boolean iced = groups.stream().anyMatch(group -> group.group().ice().isPresent());
     small(
         "Bypass water is at "
             + display.temperature(event.serving().bypassTemperature())
-            + ", for iced groups as cold as they are poured. Strengths are those of the finished"
-            + " cup: reached with these rounded amounts, and the target.");
+            + (iced ? ", for iced groups as cold as they are poured" : "")
+            + ". Strengths are those of the finished cup: reached with these rounded amounts, and"
+            + " the target.");
   }
 
   /** Fills that look alike share a row. */

@@ -3,19 +3,12 @@ package dev.urnwright.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import picocli.CommandLine.Help.Ansi;
 
 /** What the command line answers before any event is read. */
 class MainTest {
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
-
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -28,28 +21,27 @@ class MainTest {
         "help plan"
       })
   void helpTeachesWithinTheScreen(String arguments) {
-    assertEquals(ExitCode.DONE, run(arguments.split(" ")));
-    assertEquals("", err.toString());
-    List<String> lines = out.toString().lines().toList();
-    lines.forEach(line -> assertTrue(line.length() <= 80, line));
-    assertTrue(out.toString().contains("Exit codes:"), out.toString());
-    assertTrue(
-        out.toString().contains("Example") || out.toString().contains("A first event"),
-        out.toString());
+    Run run = Run.of((Object[]) arguments.split(" "));
+    assertEquals(ExitCode.DONE, run.code());
+    assertEquals("", run.err());
+    run.out().lines().forEach(line -> assertTrue(line.length() <= Help.COLUMNS, line));
+    assertTrue(run.out().contains("Exit codes:"), run.out());
+    assertTrue(run.out().contains("Example") || run.out().contains("A first event"), run.out());
   }
 
   @Test
   void theHelpNamesEveryExitCode() {
-    run("--help");
+    String help = Run.of("--help").out();
     for (int code : new int[] {ExitCode.DONE, ExitCode.PROBLEMS, ExitCode.MISUSE, ExitCode.FAULT}) {
-      assertTrue(out.toString().contains("\n  " + code + " "), out.toString());
+      assertTrue(help.contains("\n  " + code + " "), help);
     }
   }
 
   @Test
   void theVersionIsOneLine() {
-    assertEquals(ExitCode.DONE, run("--version"));
-    assertTrue(out.toString().matches("Urnwright \\S+\\R"), out.toString());
+    Run run = Run.of("--version");
+    assertEquals(ExitCode.DONE, run.code());
+    assertTrue(run.out().matches("Urnwright \\S+\n"), run.out());
   }
 
   @Test
@@ -75,23 +67,16 @@ class MainTest {
 
   @Test
   void noCommandIsMisuseAndShowsTheHelp() {
-    assertEquals(ExitCode.MISUSE, run());
-    assertTrue(err.toString().contains("Commands:"), err.toString());
-    assertEquals("", out.toString());
+    Run run = Run.of();
+    assertEquals(ExitCode.MISUSE, run.code());
+    assertTrue(run.err().contains("Commands:"), run.err());
+    assertEquals("", run.out());
   }
 
-  private void assertMisuse(String message, String... arguments) {
-    assertEquals(ExitCode.MISUSE, run(arguments));
-    assertEquals("", out.toString());
-    assertEquals(message, err.toString().lines().findFirst().orElseThrow());
-  }
-
-  private int run(String... arguments) {
-    Console console =
-        new Console(new PrintWriter(out), new PrintWriter(err), Ansi.OFF, false, false);
-    int code = new Main(console).run(arguments);
-    console.out().flush();
-    console.err().flush();
-    return code;
+  private static void assertMisuse(String message, Object... arguments) {
+    Run run = Run.of(arguments);
+    assertEquals(ExitCode.MISUSE, run.code());
+    assertEquals("", run.out());
+    assertEquals(message, run.err().lines().findFirst().orElseThrow());
   }
 }

@@ -1,0 +1,84 @@
+package dev.urnwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What README.md says is so. */
+class ReadmeTest {
+  private static final String FIGURE = "\\d[\\d.:–]* (?:g|kg|l|%|°C)(?= |$)";
+
+  @TempDir private Path folder;
+
+  @Test
+  void everyEventInItCanBePlanned() throws IOException {
+    List<String> events = found("(?ms)^```yaml\n(.*?)^```");
+    assertFalse(events.isEmpty());
+    for (String event : events) {
+      Run run = plan(event);
+      assertEquals("", run.err(), event);
+      assertEquals(ExitCode.DONE, run.code(), event);
+    }
+  }
+
+  @Test
+  void theOutputItQuotesIsPrinted() throws IOException {
+    String printed = spaced(plan(found("(?ms)^```yaml\n(.*?)^```").get(0)).out());
+    List<String> quoted = found("(?ms)^<!-- output of the event above -->\n```\n(.*?)^```");
+    assertEquals(1, quoted.size());
+    assertTrue(printed.contains(quoted.get(0)), printed);
+  }
+
+  @Test
+  void theFiguresInItsPictureAreThoseOfTheSample() throws IOException {
+    List<String> picture =
+        found("(?ms)^<!-- figures of samples/harvest-supper.yaml -->\n```\n(.*?)^```");
+    assertEquals(1, picture.size());
+    String printed = spaced(Run.of("plan", "samples/harvest-supper.yaml", "--no-sheets").out());
+    List<String> figures =
+        Pattern.compile(FIGURE, Pattern.MULTILINE)
+            .matcher(picture.get(0))
+            .results()
+            .map(MatchResult::group)
+            .toList();
+    assertFalse(figures.isEmpty());
+    figures.forEach(figure -> assertTrue(printed.contains(" " + figure), figure));
+  }
+
+  @Test
+  void theCommandsItNamesExist() throws IOException {
+    List<String> commands = found("(?m)java -jar target/urnwright\\.jar ([a-z]+)");
+    assertTrue(commands.containsAll(List.of("plan", "check", "begin", "chart")));
+    for (String command : commands) {
+      assertEquals(ExitCode.DONE, Run.of(command, "--help").code(), command);
+    }
+  }
+
+  @Test
+  void everyExitCodeIsExplained() throws IOException {
+    assertEquals(List.of("0", "1", "2", "70"), found("(?m)^\\| (\\d+) \\|"));
+  }
+
+  private Run plan(String event) throws IOException {
+    Path file = Files.writeString(folder.resolve("event.yaml"), event);
+    return Run.of("plan", file, "--no-sheets");
+  }
+
+  private static List<String> found(String pattern) throws IOException {
+    String readme = Files.readString(Path.of("README.md"));
+    return Pattern.compile(pattern).matcher(readme).results().map(match -> match.group(1)).toList();
+  }
+
+  private static String spaced(String text) {
+    return text.replace('\u00a0', ' ');
+  }
+}

@@ -1,0 +1,38 @@
+package dev.urnwright.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.List;
+import picocli.CommandLine.Help.Ansi;
+
+/**
+ * What one run of the program did.
+ *
+ * @param code its exit code
+ * @param out what it printed
+ * @param err what it complained of
+ */
+record Run(int code, String out, String err) {
+  /** Runs without colour, as into a pipe. */
+  static Run of(Object... arguments) {
+    return of(Ansi.OFF, arguments);
+  }
+
+  /** Runs with colour or without. */
+  static Run of(Ansi ansi, Object... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    Console console =
+        new Console(new PrintWriter(out, true), new PrintWriter(err, true), ansi, false, false);
+    int code =
+        new Main(console)
+            .run(List.of(arguments).stream().map(Object::toString).toArray(String[]::new));
+    console.out().flush();
+    console.err().flush();
+    return new Run(code, lines(out), lines(err));
+  }
+
+  private static String lines(StringWriter text) {
+    return text.toString().replace(System.lineSeparator(), "\n");
+  }
+}
