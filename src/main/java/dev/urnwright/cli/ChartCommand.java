@@ -77,6 +77,6 @@ final class ChartCommand implements Callable<Integer> {
   }
 
   private Optional<ChartKind> named() {
-    return out.flatMap(path -> ChartKind.ofName(path.getFileName().toString()));
+    return out.flatMap(path -> ChartKind.ofName(path.toString()));
   }
 }

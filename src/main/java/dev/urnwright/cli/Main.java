@@ -7,6 +7,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -53,6 +54,7 @@ public final class Main {
             .addSubcommand(new ChartCommand(console))
             .addSubcommand(new SchemaCommand(console))
             .addSubcommand(new CommandLine.HelpCommand());
+    line.registerConverter(Path.class, new FilePaths());
     line.setOut(console.out())
         .setErr(console.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(console.ansi()))

@@ -11,6 +11,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -25,8 +26,7 @@ final class OutputFile implements AutoCloseable {
 
   private OutputFile(Path target, Existing existing) {
     this.target = target;
-    this.aside =
-        target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".tmp");
+    this.aside = target.resolveSibling(".urnwright-" + UUID.randomUUID() + ".tmp");
     this.existing = existing;
   }
 
@@ -139,12 +139,14 @@ final class OutputFile implements AutoCloseable {
       return new RefusedException(
           target + ": can't be written, access denied; allow writing to " + folder);
     }
-    if (e instanceof NoSuchFileException) {
+    if (e instanceof NoSuchFileException && !Files.isDirectory(folder)) {
       return new RefusedException(
           target + ": can't be written, there is no folder " + folder + "; make it first");
     }
-    boolean told = e instanceof FileSystemException f && f.getReason() != null;
-    String reason = told ? ((FileSystemException) e).getReason() : e.getMessage();
+    String reason =
+        e instanceof FileSystemException told
+            ? Optional.ofNullable(told.getReason()).orElse("the system refuses")
+            : e.getMessage();
     return new RefusedException(
         target + ": can't be written (" + reason + "); nothing was left half-written");
   }
