@@ -1,6 +1,9 @@
 package dev.urnwright.plan;
 
+import dev.urnwright.brew.Blend;
 import dev.urnwright.event.Coffee;
+import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Strength;
 import java.util.List;
 
 /**
@@ -29,5 +32,24 @@ public record CoffeePlan(
   /** The fills of its groups. */
   public List<Fill> fills() {
     return groups.stream().flatMap(group -> group.fills().stream()).toList();
+  }
+
+  /** What the fills take together, as rounded. */
+  public Blend filled() {
+    Mass concentrate = Mass.ZERO;
+    Mass bypass = Mass.ZERO;
+    Mass ice = Mass.ZERO;
+    Mass solids = Mass.ZERO;
+    for (Fill fill : fills()) {
+      concentrate = concentrate.plus(fill.blend().concentrate());
+      bypass = bypass.plus(fill.blend().bypass());
+      ice = ice.plus(fill.blend().ice());
+      solids = solids.plus(fill.blend().solids());
+    }
+    return new Blend(
+        concentrate,
+        bypass,
+        ice,
+        Strength.ofFraction(concentrate.isZero() ? 0 : solids.grams() / concentrate.grams()));
   }
 }

@@ -11,8 +11,8 @@ import dev.urnwright.plan.Brewed;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.GroupPlan;
-import dev.urnwright.plan.Needed;
 import dev.urnwright.quantity.Display;
+import dev.urnwright.quantity.Mass;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,9 +23,6 @@ import java.util.stream.Collectors;
 final class CoffeeText {
   /** As many rows as somebody scrolls through; the JSON and the sheets have all. */
   static final int MOST_ROWS = 500;
-
-  private static final int LABEL_COLUMNS = 22;
-  private static final int FIGURE_COLUMNS = 15;
 
   private final Screen screen;
   private final Display display;
@@ -39,7 +36,7 @@ final class CoffeeText {
 
   void write(CoffeePlan plan) {
     screen.title(title(plan.coffee()));
-    needed(plan.needed());
+    balance(plan);
     batches(plan);
     groups(plan);
   }
@@ -50,43 +47,59 @@ final class CoffeeText {
     return decaf + coffee.name() + key;
   }
 
-  private void needed(Needed needed) {
-    BrewBalance brew = needed.brew();
-    Blend blend = needed.blend();
-    screen.line(Screen.INDENT + screen.palette().quiet().apply("altogether, before rounding"));
-    line("Dose", display.mass(brew.dose()), "dry ground coffee");
-    line("Brew water", display.mass(brew.water()), "through or over the grounds");
-    if (!brew.steam().isZero()) {
-      line("Steam", display.mass(brew.steam()), "lost while brewing");
+  /** What it takes: exactly, and as rounded for the scale. */
+  private void balance(CoffeePlan plan) {
+    BrewBalance needed = plan.needed().brew();
+    BrewBalance brewed = plan.brewed().brew();
+    Blend blend = plan.needed().blend();
+    Blend filled = plan.filled();
+    Table table = new Table(List.of("altogether", "exactly", "rounded"));
+    row(table, "Dose, dry ground coffee", needed.dose(), brewed.dose());
+    row(table, "Brew water", needed.water(), brewed.water());
+    if (!needed.steam().isZero()) {
+      row(table, "Steam, lost while brewing", needed.steam(), brewed.steam());
     }
-    line("Absorbed", display.mass(brew.absorbed()), "stays in the grounds");
-    line("Beverage", display.mass(brew.beverage()), "the concentrate that leaves the grounds");
-    line("Bypass", display.mass(blend.bypass()), "water added after brewing");
+    row(table, "Absorbed, stays in the grounds", needed.absorbed(), brewed.absorbed());
+    row(table, "Beverage, the concentrate", needed.beverage(), brewed.beverage());
+    row(table, "Bypass, water added after brewing", blend.bypass(), filled.bypass());
     if (!blend.ice().isZero()) {
-      line("Ice", display.mass(blend.ice()), "melts into the cups");
+      row(table, "Ice, melts into the cups", blend.ice(), filled.ice());
     }
-    line("Finished beverage", display.mass(blend.finished()), "for all cups, spill and heels");
-    line("Strength", display.strength(brew.strength()), "of the concentrate");
-    line("Extraction", display.extraction(brew.extraction()), "the same before and after bypass");
-    line("Brew ratio", display.ratio(brew.ratio()), "brew water to coffee");
-    line(
-        "Total water to coffee",
-        display.perGram(needed.totalWaterToCoffee()),
-        "with bypass: compare this one");
-    line(
-        "Cup to coffee",
-        display.perGram(needed.cupToCoffee()),
-        "finished beverage; not a brew ratio");
+    row(table, "Finished beverage", blend.finished(), filled.finished());
+    row(
+        table,
+        "Strength of the concentrate",
+        display.strength(needed.strength()),
+        display.strength(brewed.strength()));
+    row(
+        table,
+        "Extraction, the same before and after bypass",
+        display.extraction(needed.extraction()),
+        display.extraction(brewed.extraction()));
+    row(
+        table,
+        "Brew ratio, brew water to coffee",
+        display.ratio(needed.ratio()),
+        display.ratio(brewed.ratio()));
+    row(
+        table,
+        "Total water to coffee, with bypass",
+        display.perGram(plan.needed().totalWaterToCoffee()),
+        "");
+    row(
+        table,
+        "Cup to coffee, which is not a brew ratio",
+        display.perGram(plan.needed().cupToCoffee()),
+        "");
+    table.print(screen);
   }
 
-  private void line(String label, Object figure, String meaning) {
-    String shown = ScreenText.right(figure.toString(), FIGURE_COLUMNS);
-    screen.line(
-        Screen.INDENT
-            + ScreenText.left(label, LABEL_COLUMNS)
-            + screen.palette().figure().apply(shown)
-            + Screen.INDENT
-            + screen.palette().quiet().apply(meaning));
+  private void row(Table table, String label, Mass exact, Mass rounded) {
+    row(table, label, display.mass(exact), display.mass(rounded));
+  }
+
+  private static void row(Table table, String label, Object exact, Object rounded) {
+    table.row(List.of(label, exact.toString(), rounded.toString()), "");
   }
 
   private void batches(CoffeePlan plan) {

@@ -66,17 +66,17 @@ class PlanTextTest {
     String text = text(plan(event)).replaceAll(" +", " ");
     for (String expected :
         List.of(
-            "Dose 16.0\u00a0g dry",
-            "Brew water 208.0\u00a0g through",
-            "Absorbed 39.0\u00a0g stays",
-            "Beverage 169.0\u00a0g the concentrate",
-            "Bypass 55.9\u00a0g water",
-            "Finished beverage 224.9\u00a0g for",
-            "Strength 1.81\u00a0% of the concentrate",
-            "Extraction 19.1\u00a0% the same before and after bypass",
-            "Brew ratio 1:13.0 brew water",
-            "Total water to coffee 1:16.5",
-            "Cup to coffee 1:14.1 finished beverage; not a brew ratio")) {
+            "Dose, dry ground coffee 16.0\u00a0g",
+            "Brew water 208.0\u00a0g",
+            "Absorbed, stays in the grounds 39.0\u00a0g",
+            "Beverage, the concentrate 169.0\u00a0g",
+            "Bypass, water added after brewing 55.9\u00a0g",
+            "Finished beverage 224.9\u00a0g",
+            "Strength of the concentrate 1.81\u00a0%",
+            "Extraction, the same before and after bypass 19.1\u00a0%",
+            "Brew ratio, brew water to coffee 1:13.0",
+            "Total water to coffee, with bypass 1:16.5",
+            "Cup to coffee, which is not a brew ratio 1:14.1")) {
       assertTrue(text.contains(expected), expected + " in\n" + text);
     }
   }
