@@ -65,7 +65,8 @@ final class ChartCommand implements Callable<Integer> {
       return ExitCode.PROBLEMS;
     }
     ChartKind as = kind.or(this::named).orElse(ChartKind.PDF);
-    Path target = out.orElseGet(() -> FileNames.beside(file, "-chart." + as.ending()));
+    Path target =
+        out.orElseGet(() -> FileNames.of(file, Optional.empty(), "-chart." + as.ending()));
     try (OutputFile output =
         OutputFile.at(
             target, replace ? OutputFile.Existing.REPLACE : OutputFile.Existing.REPLACE_OURS)) {

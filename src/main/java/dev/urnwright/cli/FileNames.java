@@ -1,22 +1,19 @@
 package dev.urnwright.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** What the files of an event are called. */
 final class FileNames {
   private FileNames() {}
 
   /**
-   * A file beside the event's, named after it: {@code breakfast.yaml} gives {@code
-   * breakfast-plan.pdf} for the ending {@code -plan.pdf}.
+   * A file in that folder or else beside the event, named after it: {@code breakfast.yaml} gives
+   * {@code breakfast-plan.pdf} for the ending {@code -plan.pdf}.
    */
-  static Path beside(Path event, String ending) {
-    return event.resolveSibling(stem(event) + ending);
-  }
-
-  /** The same in another folder. */
-  static Path in(Path folder, Path event, String ending) {
-    return folder.resolve(stem(event) + ending);
+  static Path of(Path event, Optional<Path> folder, String ending) {
+    String name = stem(event) + ending;
+    return folder.map(dir -> dir.resolve(name)).orElseGet(() -> event.resolveSibling(name));
   }
 
   private static String stem(Path event) {

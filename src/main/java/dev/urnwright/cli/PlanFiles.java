@@ -2,26 +2,47 @@ package dev.urnwright.cli;
 
 import dev.urnwright.pdf.PrepSheets;
 import dev.urnwright.plan.Plan;
-import dev.urnwright.xlsx.PlanWorkbook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 
-/** The two files of a plan. Both are written whole aside before either takes its place. */
+/** The files of a plan. All are written whole aside before any takes its place. */
 final class PlanFiles implements AutoCloseable {
-  private final OutputFile sheets;
-  private final OutputFile workbook;
+  private final List<Part> parts;
 
-  private PlanFiles(OutputFile sheets, OutputFile workbook) {
-    this.sheets = sheets;
-    this.workbook = workbook;
+  private PlanFiles(List<Part> parts) {
+    this.parts = List.copyOf(parts);
+  }
+
+  /** Writes one file's content. */
+  private interface Rendering {
+    void write(Plan plan, OutputStream out) throws IOException;
+  }
+
+  /**
+   * One file and what comes into it.
+   *
+   * @param file where it goes
+   * @param rendering writes its content
+   */
+  private record Part(OutputFile file, Rendering rendering) {
+    byte[] content(Plan plan) {
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      try {
+        rendering.write(plan, bytes);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e); // memory doesn't fail, so this is a fault of ours
+      }
+      return bytes.toByteArray();
+    }
   }
 
   /**
@@ -36,73 +57,56 @@ final class PlanFiles implements AutoCloseable {
       make(folder.get());
     }
     return new PlanFiles(
-        OutputFile.at(place(event, folder, "-plan.pdf"), existing),
-        OutputFile.at(place(event, folder, "-plan.xlsx"), existing));
+        List.of(
+            new Part(
+                OutputFile.at(FileNames.of(event, folder, "-plan.pdf"), existing),
+                PrepSheets::write)));
   }
 
   List<Path> targets() {
-    return List.of(sheets.target(), workbook.target());
+    return parts.stream().map(part -> part.file().target()).toList();
   }
 
   /**
-   * Draws both at once, since either keeps one core busy, and writes them aside.
+   * Draws all at the same time, since each keeps one core busy, and writes them aside.
    *
    * @throws RefusedException if the folder or the disk doesn't take them
    */
   void render(Plan plan) throws RefusedException {
-    CompletableFuture<byte[]> pdf =
-        CompletableFuture.supplyAsync(() -> content(out -> PrepSheets.write(plan, out)));
-    byte[] xlsx = content(out -> PlanWorkbook.write(plan, out));
-    sheets.writeAside(result(pdf));
-    workbook.writeAside(xlsx);
+    List<CompletableFuture<byte[]>> contents = new ArrayList<>();
+    for (Part part : parts) {
+      contents.add(CompletableFuture.supplyAsync(() -> part.content(plan)));
+    }
+    for (int i = 0; i < parts.size(); i++) {
+      parts.get(i).file().writeAside(result(contents.get(i)));
+    }
   }
 
   /**
-   * Moves both to their places.
+   * Moves all to their places.
    *
    * @throws RefusedException if a place has been taken meanwhile
    */
   void putInPlace() throws RefusedException {
-    sheets.putInPlace();
-    workbook.putInPlace();
+    for (Part part : parts) {
+      part.file().putInPlace();
+    }
   }
 
   @Override
   public void close() {
-    sheets.close();
-    workbook.close();
-  }
-
-  /** Writes one file's content. */
-  private interface Rendering {
-    void to(OutputStream out) throws IOException;
-  }
-
-  private static byte[] content(Rendering rendering) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try {
-      rendering.to(bytes);
-    } catch (IOException e) {
-      throw new UncheckedIOException("memory doesn't fail, but a template may", e);
-    }
-    return bytes.toByteArray();
+    parts.forEach(part -> part.file().close());
   }
 
   private static byte[] result(CompletableFuture<byte[]> content) {
     try {
       return content.join();
     } catch (CompletionException e) {
-      if (e.getCause() instanceof RuntimeException cause) {
-        throw cause;
+      if (e.getCause() instanceof RuntimeException fault) {
+        throw fault;
       }
       throw e;
     }
-  }
-
-  private static Path place(Path event, Optional<Path> folder, String ending) {
-    return folder
-        .map(dir -> FileNames.in(dir, event, ending))
-        .orElseGet(() -> FileNames.beside(event, ending));
   }
 
   private static void make(Path folder) throws RefusedException {
