@@ -2,6 +2,7 @@ package dev.urnwright.cli;
 
 import dev.urnwright.pdf.PrepSheets;
 import dev.urnwright.plan.Plan;
+import dev.urnwright.xlsx.PlanWorkbook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -60,7 +61,10 @@ final class PlanFiles implements AutoCloseable {
         List.of(
             new Part(
                 OutputFile.at(FileNames.of(event, folder, "-plan.pdf"), existing),
-                PrepSheets::write)));
+                PrepSheets::write),
+            new Part(
+                OutputFile.at(FileNames.of(event, folder, "-plan.xlsx"), existing),
+                PlanWorkbook::write)));
   }
 
   List<Path> targets() {
