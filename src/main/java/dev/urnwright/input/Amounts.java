@@ -2,13 +2,11 @@ package dev.urnwright.input;
 
 import dev.urnwright.event.CaffeineContent;
 import dev.urnwright.quantity.Absorption;
-import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Dimension;
 import dev.urnwright.quantity.Extraction;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Measure;
 import dev.urnwright.quantity.MeasureRange;
-import dev.urnwright.quantity.Money;
 import dev.urnwright.quantity.Power;
 import dev.urnwright.quantity.Share;
 import dev.urnwright.quantity.Span;
@@ -18,7 +16,6 @@ import dev.urnwright.quantity.Unit;
 import dev.urnwright.quantity.UnreadableException;
 import dev.urnwright.quantity.Volume;
 import dev.urnwright.quantity.Wanted;
-import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
 import java.util.function.Function;
@@ -130,39 +127,6 @@ final class Amounts {
         measure -> measure.in(Unit.CELSIUS_PER_HOUR));
   }
 
-  static Scalar<Integer> count(String example, int least, int greatest) {
-    String expected = "expected a whole number such as " + example;
-    return new Scalar<>(
-        expected,
-        text -> {
-          BigDecimal number = Measure.number(text, expected);
-          if (number.stripTrailingZeros().scale() > 0) {
-            throw new UnreadableException(Words.quoted(text) + " is not a whole number", expected);
-          }
-          within(text, "a number", number, BigDecimal.valueOf(least), BigDecimal.valueOf(greatest));
-          return number.intValueExact();
-        });
-  }
-
-  static Scalar<Double> number(String example, String least, String greatest) {
-    String expected = "expected a number such as " + example;
-    return new Scalar<>(
-        expected,
-        text -> {
-          BigDecimal number = Measure.number(text, expected);
-          within(text, "a number", number, new BigDecimal(least), new BigDecimal(greatest));
-          return number.doubleValue();
-        });
-  }
-
-  static Scalar<BrewRatio> ratio() {
-    return new Scalar<>("expected a ratio of water to coffee such as 13 or 1:13", BrewRatio::parse);
-  }
-
-  static Scalar<Money> money() {
-    return new Scalar<>("expected a price such as 26.50 EUR", Money::parse);
-  }
-
   /** Two measures within limits, the lesser first. */
   static Scalar<MeasureRange> range(
       Dimension dimension, String example, String least, String greatest) {
@@ -197,15 +161,6 @@ final class Amounts {
         });
   }
 
-  /** Two ratios, the lesser first. */
-  static Span ratios(String text) {
-    return Span.of(text)
-        .orElseThrow(
-            () ->
-                new UnreadableException(
-                    Words.quoted(text) + " is not a range", "expected a range such as 12 to 16"));
-  }
-
   private static <T> Scalar<T> measured(
       Wanted wanted, String least, String greatest, Function<Measure, T> convert) {
     Measure low = Measure.parse(least, wanted);
@@ -220,7 +175,7 @@ final class Amounts {
         });
   }
 
-  private static <T extends Comparable<T>> void within(
+  static <T extends Comparable<T>> void within(
       String text, String words, T value, T least, T greatest) {
     if (value.compareTo(least) < 0 || value.compareTo(greatest) > 0) {
       throw outside(text, words, least.toString(), greatest.toString());

@@ -17,7 +17,7 @@ final class BrewerBinder {
   private static final Field<String> NAME =
       Field.required("name", Words.name("Twin brewer"), "what the sheets call it");
   private static final Field<Integer> COUNT =
-      Field.optional("count", Amounts.count("2", 1, 1000), "how many of it there are");
+      Field.optional("count", Numbers.count("2", 1, 1000), "how many of it there are");
   private static final Field<MeasureRange> DOSE =
       Field.required(
           "dose",

@@ -27,7 +27,7 @@ final class CoffeeBinder {
   private static final Field<Mass> BAG =
       Field.optional("bag", Amounts.mass("1 kg", "10 g", "100 kg"), "what is in one bag");
   private static final Field<Money> PRICE =
-      Field.optional("price", Amounts.money(), "what one bag costs");
+      Field.optional("price", Numbers.money(), "what one bag costs");
 
   static final Fields FIELDS =
       Fields.of(

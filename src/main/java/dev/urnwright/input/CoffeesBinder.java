@@ -20,7 +20,10 @@ final class CoffeesBinder {
   static final Field<Node> COFFEE =
       Field.optional("coffee", Part.mapping(CoffeeBinder.FIELDS), "the coffee of the event");
   static final Field<Node> COFFEES =
-      Field.optional("coffees", Part.any(EXPECTED_SEVERAL), "several coffees by short names");
+      Field.optional(
+          "coffees",
+          Part.named(CoffeeBinder.FIELDS, EXPECTED_SEVERAL),
+          "several coffees by short names");
 
   private final Binding binding;
   private final CoffeeBinder binder;
@@ -52,7 +55,10 @@ final class CoffeesBinder {
           .flatMap(node -> binder.bind(ONLY_KEY, event.keyOf(COFFEE), node))
           .ifPresent(coffees::add);
     }
-    event.read(COFFEES).ifPresent(node -> coffees.addAll(several(node)));
+    event
+        .read(COFFEES)
+        .map(MappingNode.class::cast)
+        .ifPresent(several -> coffees.addAll(several(several)));
     return coffees;
   }
 
@@ -61,12 +67,8 @@ final class CoffeesBinder {
     return List.copyOf(keys);
   }
 
-  private List<Coffee> several(Node node) {
+  private List<Coffee> several(MappingNode mapping) {
     Problems problems = binding.problems();
-    if (!(node instanceof MappingNode mapping) || mapping.getValue().isEmpty()) {
-      problems.at(node, "here are no coffees", EXPECTED_SEVERAL);
-      return List.of();
-    }
     List<Coffee> coffees = new ArrayList<>();
     Names names = new Names("coffee", problems);
     Names distinctKeys = new Names("coffee", problems);

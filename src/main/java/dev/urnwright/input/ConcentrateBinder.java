@@ -12,7 +12,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 /** Binds how strong the concentrate is to be. */
 final class ConcentrateBinder {
   private static final Field<BrewRatio> RATIO =
-      Field.optional("ratio", Amounts.ratio(), "brew water to coffee");
+      Field.optional("ratio", Numbers.ratio(), "brew water to coffee");
   private static final Field<Strength> STRENGTH =
       Field.optional("strength", Amounts.strength("1.75 %"), "of the undiluted beverage");
   private static final Field<ConcentrateWish> RANGE =
@@ -69,7 +69,7 @@ final class ConcentrateBinder {
   }
 
   private static ConcentrateWish range(String text) {
-    Span span = Amounts.ratios(text);
+    Span span = Numbers.ratios(text);
     BrewRatio strongest = BrewRatio.parse(span.from());
     BrewRatio weakest = BrewRatio.parse(span.to());
     if (strongest.compareTo(weakest) > 0) {

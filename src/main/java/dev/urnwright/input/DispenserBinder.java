@@ -13,7 +13,7 @@ final class DispenserBinder {
   private static final Field<String> NAME =
       Field.required("name", Words.name("Airpot"), "what the sheets call it");
   private static final Field<Integer> COUNT =
-      Field.optional("count", Amounts.count("14", 1, 100_000), "how many of it there are");
+      Field.optional("count", Numbers.count("14", 1, 100_000), "how many of it there are");
   private static final Field<Volume> CAPACITY =
       Field.required("capacity", Amounts.volume("2.2 l", "50 ml", "1000 l"), "what it holds");
   private static final Field<Volume> HEEL =

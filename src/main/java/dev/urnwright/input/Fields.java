@@ -1,6 +1,8 @@
 package dev.urnwright.input;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The table of all keys of one kind of mapping.
@@ -15,5 +17,17 @@ record Fields(String what, List<Field<?>> fields, List<String> names, String kno
     List<Field<?>> table = List.of(fields);
     List<String> names = table.stream().<String>map(Field::name).toList();
     return new Fields(what, table, names, "known keys: " + String.join(", ", names));
+  }
+
+  /** The mappings in words, from this one down, in which a key is known. */
+  Set<String> homesOf(String key) {
+    Set<String> homes = new LinkedHashSet<>();
+    if (names.contains(key)) {
+      homes.add(what);
+    }
+    for (Field<?> field : fields) {
+      field.kind().inside().ifPresent(inside -> homes.addAll(inside.homesOf(key)));
+    }
+    return homes;
   }
 }

@@ -21,12 +21,12 @@ final class GroupBinder {
   private static final Field<String> NAME =
       Field.optional("name", Words.name("Visitors"), "what sheets and labels call it");
   private static final Field<Integer> HEADCOUNT =
-      Field.required("headcount", Amounts.count("40", 1, 1_000_000), "how many guests come");
+      Field.required("headcount", Numbers.count("40", 1, 1_000_000), "how many guests come");
   private static final Field<Share> DRINKERS =
       Field.optional(
           "drinkers", Amounts.share("85 %", "0.1 %", "100 %"), "the share who drink coffee");
   private static final Field<Double> CUPS_EACH =
-      Field.optional("cups_each", Amounts.number("1.5", "0.01", "50"), "cups for each drinker");
+      Field.optional("cups_each", Numbers.number("1.5", "0.01", "50"), "cups for each drinker");
   private static final Field<Volume> CUP =
       Field.required("cup", Amounts.volume("240 ml", "20 ml", "5 l"), "what the cup holds");
   private static final Field<Volume> ROOM =

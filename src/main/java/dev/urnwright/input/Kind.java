@@ -14,4 +14,9 @@ interface Kind<T> {
 
   /** What is expected, in words, with an example. */
   String expected();
+
+  /** The table of the mappings that it holds, when it holds any. */
+  default Optional<Fields> inside() {
+    return Optional.empty();
+  }
 }

@@ -38,7 +38,7 @@ final class MapReader {
             problems.at(
                 entry.place(),
                 "unknown key " + Words.quoted(key),
-                Nearest.among(key, fields.names(), fields.knownKeys()));
+                elsewhere(key) + Nearest.among(key, fields.names(), fields.knownKeys()));
             Nearest.to(key, fields.names()).ifPresent(meant::add);
           }
         });
@@ -52,6 +52,12 @@ final class MapReader {
       }
     }
     return Optional.of(reader);
+  }
+
+  /** Where a key is known when it isn't here, as with one indented too little. */
+  private static String elsewhere(String key) {
+    Set<String> homes = EventBinder.FIELDS.homesOf(key);
+    return homes.isEmpty() ? "" : "it belongs in " + String.join(" or ", homes) + "; ";
   }
 
   /** The value of a field; empty when it is left out, or is a problem. */

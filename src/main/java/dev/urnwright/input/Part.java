@@ -20,6 +20,11 @@ final class Part {
     return new Listing(fields);
   }
 
+  /** A mapping from names of the user's choice to mappings of these fields. */
+  static Kind<Node> named(Fields fields, String expected) {
+    return new Named(fields, expected);
+  }
+
   /** Whatever the binder makes of it. */
   static Kind<Node> any(String expected) {
     return new Any(expected);
@@ -38,6 +43,11 @@ final class Part {
       }
       problems.at(node, "this " + fields.what() + " has no keys", expected());
       return Optional.empty();
+    }
+
+    @Override
+    public Optional<Fields> inside() {
+      return Optional.of(fields);
     }
 
     @Override
@@ -65,10 +75,37 @@ final class Part {
     }
 
     @Override
+    public Optional<Fields> inside() {
+      return Optional.of(fields);
+    }
+
+    @Override
     public String expected() {
       return "expected one or more entries that begin with a dash, such as - "
           + fields.names().get(0)
           + ": …";
+    }
+  }
+
+  /**
+   * A mapping from names to mappings.
+   *
+   * @param fields the table of each
+   * @param expected what is expected, in words
+   */
+  record Named(Fields fields, String expected) implements Kind<Node> {
+    @Override
+    public Optional<Node> read(Node node, Problems problems) {
+      if (node instanceof MappingNode mapping && !mapping.getValue().isEmpty()) {
+        return Optional.of(node);
+      }
+      problems.at(node, "here is no " + fields.what(), expected);
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<Fields> inside() {
+      return Optional.of(fields);
     }
   }
 

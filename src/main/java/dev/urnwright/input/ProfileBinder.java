@@ -17,7 +17,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 /** Binds what is known of brewing a coffee. */
 final class ProfileBinder {
   private static final Field<BrewRatio> POINT_RATIO =
-      Field.required("ratio", Amounts.ratio(), "brew water to coffee");
+      Field.required("ratio", Numbers.ratio(), "brew water to coffee");
   private static final Field<Extraction> POINT_EXTRACTION =
       Field.required("extraction", Amounts.extraction("19.1 %"), "what it extracted");
   private static final Fields POINT_FIELDS =

@@ -28,11 +28,7 @@ class TemplateTest {
   private static Set<String> keys(Fields fields, Set<String> keys) {
     for (Field<?> field : fields.fields()) {
       keys.add(field.name());
-      if (field.kind() instanceof Part.Mapping mapping) {
-        keys(mapping.fields(), keys);
-      } else if (field.kind() instanceof Part.Listing listing) {
-        keys(listing.fields(), keys);
-      }
+      field.kind().inside().ifPresent(inside -> keys(inside, keys));
     }
     return keys;
   }
