@@ -214,6 +214,7 @@ class PlanJsonTest {
         event.coffees(),
         event.groups(),
         event.equipment(),
+        event.kitchen(),
         event.defaults(),
         event.location());
   }

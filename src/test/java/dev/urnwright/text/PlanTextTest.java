@@ -168,6 +168,7 @@ class PlanTextTest {
         metric.coffees(),
         metric.groups(),
         metric.equipment(),
+        metric.kitchen(),
         metric.defaults(),
         metric.location());
   }

@@ -13,6 +13,7 @@ import dev.urnwright.event.Equipment;
 import dev.urnwright.event.Event;
 import dev.urnwright.event.GuestGroup;
 import dev.urnwright.event.GuestGroup.CoffeeShare;
+import dev.urnwright.event.Kitchen;
 import dev.urnwright.event.Paper;
 import dev.urnwright.event.Print;
 import dev.urnwright.event.Provision;
@@ -86,6 +87,7 @@ final class RandomEvents {
         coffees,
         groups,
         equipment(us),
+        Kitchen.USUAL,
         List.of(),
         SOMEWHERE);
   }
