@@ -1,11 +1,18 @@
 package dev.urnwright.chart;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
 /** Draws by writing SVG elements. */
 final class SvgCanvas implements Canvas {
+  /** What XML 1.0 has no place for (production 2, Char): control characters, half letters. */
+  private static final Pattern NO_XML =
+      Pattern.compile("[^\\t\\n\\r\\x20-\\ud7ff\\ue000-\\ufffd\\x{10000}-\\x{10ffff}]");
+
+  private static final String REPLACEMENT = "\ufffd";
+
   private final XMLStreamWriter xml;
 
   SvgCanvas(XMLStreamWriter xml) {
@@ -70,7 +77,7 @@ final class SvgCanvas implements Canvas {
           grey(letters.grey()),
           "text-anchor",
           letters.anchor().name().toLowerCase(Locale.ROOT));
-      xml.writeCharacters(text);
+      xml.writeCharacters(NO_XML.matcher(text).replaceAll(REPLACEMENT));
       xml.writeEndElement();
     } catch (XMLStreamException failure) {
       throw new UnwrittenException(failure);

@@ -10,6 +10,7 @@ import dev.urnwright.quantity.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What to weigh into the dispensers of a few groups of one coffee for each likely reading of its
@@ -30,7 +31,9 @@ record CorrectionTable(CoffeeTag coffee, List<Column> groups, List<Row> rows) {
         List<Column> columns =
             coffee.groups().stream().map(group -> Column.of(group, display)).toList();
         List<Row> rows =
-            coffee.onTheDay().corrections().stream().map(row -> Row.of(row, display)).toList();
+            coffee.onTheDay().corrections().stream()
+                .map(row -> Row.of(row, coffee.groups(), display))
+                .toList();
         for (Columns.Span span : Columns.split(columns.size(), across(rows))) {
           tables.add(
               new CorrectionTable(
@@ -88,11 +91,13 @@ record CorrectionTable(CoffeeTag coffee, List<Column> groups, List<Row> rows) {
    * @param pours for each group
    */
   record Row(Figure reading, boolean planned, List<PourText> pours) {
-    static Row of(Correction correction, Display display) {
+    static Row of(Correction correction, List<GroupPlan> groups, Display display) {
       return new Row(
           display.strength(correction.reading()),
           correction.planned(),
-          correction.pours().stream().map(pour -> PourText.of(pour, display)).toList());
+          IntStream.range(0, groups.size())
+              .mapToObj(at -> PourText.of(correction.pours().get(at), groups.get(at), display))
+              .toList());
     }
 
     Row part(Columns.Span span) {
@@ -105,30 +110,29 @@ record CorrectionTable(CoffeeTag coffee, List<Column> groups, List<Row> rows) {
    *
    * @param concentrate to weigh in
    * @param bypass to weigh in
-   * @param shortfall what that leaves short, when it does
+   * @param cupsShort how many fewer it makes, when it does
+   * @param weaker the strength, when even undiluted it falls short of what the group wants
    */
-  record PourText(Figure concentrate, Figure bypass, Optional<Shortfall> shortfall) {
-    static PourText of(Pour pour, Display display) {
+  record PourText(
+      Figure concentrate, Figure bypass, Optional<Count> cupsShort, Optional<Figure> weaker) {
+    /** What no refractometer tells apart, as a fraction. */
+    private static final double SAME_STRENGTH = 0.0001;
+
+    static PourText of(Pour pour, GroupPlan group, Display display) {
+      boolean weak =
+          pour.strength().fraction() < group.group().strength().fraction() - SAME_STRENGTH
+              && pour.bypass().isZero();
       return new PourText(
           display.mass(pour.concentrate()),
           display.mass(pour.bypass()),
           pour.cupsShort() == 0
               ? Optional.empty()
-              : Optional.of(
-                  new Shortfall(
-                      new Count(pour.cupsShort(), "cup"), display.strength(pour.strength()))));
+              : Optional.of(new Count(pour.cupsShort(), "cup")),
+          weak ? Optional.of(display.strength(pour.strength())) : Optional.empty());
     }
 
     int letters() {
       return concentrate.toString().length() + bypass.toString().length();
     }
   }
-
-  /**
-   * Fewer cups than planned.
-   *
-   * @param cups how many fewer, from one dispenser
-   * @param strength what is poured
-   */
-  record Shortfall(Count cups, Figure strength) {}
 }

@@ -15,7 +15,7 @@ import java.util.Optional;
  */
 public record Heading(Name event, Optional<String> date, String paper) {
   /** Two lines of the running head. */
-  private static final int HEAD_LETTERS = 150;
+  private static final int HEAD_LETTERS = 110;
 
   static Heading of(Event event) {
     return new Heading(
