@@ -65,6 +65,11 @@ record Overview(List<CoffeeBlock> coffees, List<GroupRow> groups) {
       Figure bypass,
       Optional<Figure> ice,
       Counts counts) {
+    /** How wide its figures are: a class of the style sheet. */
+    String width() {
+      return Widths.ofTiles(Stream.of(dose, brewWater, concentrate, bypass));
+    }
+
     static Tiles of(CoffeePlan plan, Display display) {
       Mass ice = sum(plan.fills().stream().map(fill -> fill.blend().ice()));
       return new Tiles(

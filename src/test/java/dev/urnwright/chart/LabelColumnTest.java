@@ -23,12 +23,12 @@ class LabelColumnTest {
 
   @Test
   void aNeighbourIsPushedAlong() {
-    // Least squares: a shift s of (50, 60, 70) from (50, 50, 68) with sum s + (s + 10) + (s + 2) =
-    // 0.
+    // All three a gap apart, and least squares makes the shifts add up to nothing:
+    // (43 1/3 − 50) + (53 1/3 − 50) + (63 1/3 − 60) = 0.
     assertArrayEquals(
-        new double[] {46, 56, 66},
-        LabelColumn.spread(new double[] {50, 50, 68}, 10, 0, 100),
-        1e-12);
+        new double[] {130 / 3.0, 160 / 3.0, 190 / 3.0},
+        LabelColumn.spread(new double[] {50, 50, 60}, 10, 0, 100),
+        1e-9);
   }
 
   @Test
