@@ -1,11 +1,13 @@
 package dev.urnwright.sheet;
 
 import dev.urnwright.event.Dispenser;
+import dev.urnwright.event.GuestGroup;
 import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
+import dev.urnwright.quantity.Temperature;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -15,8 +17,7 @@ import java.util.stream.Stream;
  *
  * @param group whom they serve
  * @param coffee which
- * @param service where and when
- * @param cups how many
+ * @param serving how much, where and when
  * @param strength wanted and reached
  * @param ice when it is served over ice
  * @param fills one row for each dispenser
@@ -24,8 +25,7 @@ import java.util.stream.Stream;
 record FillTable(
     Name group,
     CoffeeTag coffee,
-    ServiceText service,
-    Count cups,
+    Serving serving,
     StrengthPair strength,
     Optional<Iced> ice,
     List<FillRow> fills) {
@@ -53,12 +53,32 @@ record FillTable(
     return new FillTable(
         new Name(group.group().name()),
         coffee,
-        ServiceText.of(plan.event(), group.group()),
-        new Count(group.demand().cups(), "cup"),
+        new Serving(
+            ServiceText.of(plan.event(), group.group()),
+            new Count(group.demand().cups(), "cup"),
+            display.temperature(filledAt(plan, group))),
         StrengthPair.of(group, display),
         Iced.of(group, display),
         group.fills().stream().map(fill -> FillRow.of(fill, coffee, display)).toList());
   }
+
+  /** What is poured over ice goes in as cold as it is poured. */
+  private static Temperature filledAt(Plan plan, GroupPlan group) {
+    return group
+        .group()
+        .ice()
+        .map(GuestGroup.OverIce::pouredAt)
+        .orElse(plan.event().serving().bypassTemperature());
+  }
+
+  /**
+   * How a group is served.
+   *
+   * @param service where and when
+   * @param cups how many
+   * @param filledAt how warm concentrate and water go in
+   */
+  record Serving(ServiceText service, Count cups, Figure filledAt) {}
 
   /**
    * Served over ice.

@@ -1,11 +1,11 @@
 package dev.urnwright.sheet;
 
+import dev.urnwright.brew.Blend;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
-import dev.urnwright.quantity.Mass;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -71,21 +71,17 @@ record Overview(List<CoffeeBlock> coffees, List<GroupRow> groups) {
     }
 
     static Tiles of(CoffeePlan plan, Display display) {
-      Mass ice = sum(plan.fills().stream().map(fill -> fill.blend().ice()));
+      Blend filled = plan.filled();
       return new Tiles(
           display.mass(plan.brewed().brew().dose()),
           display.mass(plan.brewed().brew().water()),
           display.mass(plan.brewed().brew().beverage()),
-          display.mass(sum(plan.fills().stream().map(fill -> fill.blend().bypass()))),
-          ice.isZero() ? Optional.empty() : Optional.of(display.mass(ice)),
+          display.mass(filled.bypass()),
+          filled.ice().isZero() ? Optional.empty() : Optional.of(display.mass(filled.ice())),
           new Counts(
               plan.batches().size(),
               new Count(plan.fills().size(), "dispenser"),
               plan.groups().stream().mapToInt(group -> group.demand().cups()).sum()));
-    }
-
-    private static Mass sum(Stream<Mass> masses) {
-      return masses.reduce(Mass.ZERO, Mass::plus);
     }
   }
 

@@ -12,6 +12,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Map;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -57,6 +59,22 @@ class TemplatesTest {
   @ValueSource(strings = {"../LICENSE", "/etc/hosts", "file:///etc/hosts", "a/b", ".hidden", ""})
   void onlyPlainNamesOpen(String name) {
     assertThrows(IOException.class, () -> Templates.open(name));
+  }
+
+  @Test
+  void aPictureOfTheFolderIsPrinted() throws IOException {
+    PrintedPages.Printing printing =
+        out ->
+            new Typesetter()
+                .write("test-picture-own.xhtml", Map.of("name", "a name"), List.of(), out);
+    try (PrintedPages pages = PrintedPages.of(printing)) {
+      PDResources resources = pages.document().getPage(0).getResources();
+      int pictures = 0;
+      for (COSName name : resources.getXObjectNames()) {
+        pictures += resources.isImageXObject(name) ? 1 : 0;
+      }
+      assertEquals(1, pictures);
+    }
   }
 
   @Test
