@@ -121,8 +121,18 @@ final class BatchesSheet {
     while (row < rows) {
       spare(row++);
     }
-    for (Column column : layout.batches().columns()) {
-      book.name(all(column.key()), layout.batches().fullRange(column.key(), 0, rows));
+    for (String key :
+        List.of(
+            "coffeeNumber",
+            "dose",
+            "water",
+            "beverage",
+            "solids",
+            "from",
+            "solidsBefore",
+            "share",
+            "check")) {
+      book.name(all(key), layout.batches().fullRange(key, 0, rows));
     }
     int checks = layout.batches().columnNumber("check", 0);
     page.markChecks(

@@ -25,6 +25,35 @@ final class CoffeesSheet {
           + Page.OK
           + "\"))))";
 
+  /** What formulas of other sheets, or people, call by name. */
+  private static final List<String> NAMED =
+      List.of(
+          "name",
+          "key",
+          "ratio",
+          "absorption",
+          "steam",
+          "strength",
+          "reading",
+          "dose",
+          "water",
+          "concentrate",
+          "bypass",
+          "ice",
+          "batches",
+          "check",
+          "immersion",
+          "firstKnot",
+          "knots",
+          "steps",
+          "each",
+          "larger",
+          "asPlanned",
+          "fills",
+          "batchesBefore",
+          "fillsBefore",
+          "beverageBefore");
+
   private final Book book;
   private final Page page;
   private final Layout layout;
@@ -154,7 +183,8 @@ final class CoffeesSheet {
       line.input("wanted", by.strength().fraction())
           .inputFormula(
               "ratio",
-              "IF([immersion]=1,[given]*(1/[wanted]-1),[given]/[wanted]+[absorption])/(1-[steam])",
+              "IF([wanted]<=0,0,IF([immersion]=1,[given]*(1/[wanted]-1),[given]/[wanted]+[absorption])"
+                  + "/(1-[steam]))",
               ratio);
     } else {
       line.blank("wanted").input("ratio", ratio);
@@ -351,10 +381,8 @@ final class CoffeesSheet {
 
   private void finish(int coffees) {
     Grid grid = layout.coffees();
-    for (Column column : grid.columns()) {
-      if (!column.isHeading()) {
-        book.name(all(column.key()), grid.fullRange(column.key(), 0, coffees));
-      }
+    for (String key : NAMED) {
+      book.name(all(key), grid.fullRange(key, 0, coffees));
     }
     validate(
         "ratio", Validation.decimal(0.1, 1000, "A brew ratio: grams of water per gram"), coffees);

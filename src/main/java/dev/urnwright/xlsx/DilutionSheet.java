@@ -101,7 +101,7 @@ final class DilutionSheet {
             "finished",
             "[drinks]+[service.heelMass]*[service.fills]/(1-[iceShare])",
             units.of(needed.finished()))
-        .formula("strength", "[group.strength]", group.strength().fraction())
+        .formula("strength", "MAX(0.0001,[group.strength])", group.strength().fraction())
         .formula(
             "concentrate",
             "IF([coffee.strength]<=0,0,MIN([finished]*[strength]/[coffee.strength],[finished]*(1-[iceShare])))",

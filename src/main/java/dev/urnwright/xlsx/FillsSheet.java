@@ -136,8 +136,8 @@ final class FillsSheet {
     while (row < rows) {
       spare(row++);
     }
-    for (Column column : layout.fills().columns()) {
-      book.name(all(column.key()), layout.fills().fullRange(column.key(), 0, rows));
+    for (String key : List.of("plannedConcentrate", "plannedBypass", "check")) {
+      book.name(all(key), layout.fills().fullRange(key, 0, rows));
     }
     int checks = layout.fills().columnNumber("check", 0);
     page.markChecks(

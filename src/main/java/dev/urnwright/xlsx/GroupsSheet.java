@@ -126,8 +126,8 @@ final class GroupsSheet {
           + ",0))*(1-1E-9)-1E-9,0))";
 
   private static final String CHECK =
-      "IF([room]>=[cup],\"no room for coffee\",IF([share]<0,\"shares above 100 %\","
-          + "IF(AND([pouredAt]<>\"\",[pouredAt]<[servedAt]),\"ice can't warm it\",\"ok\")))";
+      "IF([room]>=[cup],\"No room for coffee\",IF([strength]<=0,\"No strength\",IF([share]<0,\"Shares above 100 %\","
+          + "IF(AND([pouredAt]<>\"\",[pouredAt]<[servedAt]),\"Ice can't warm it\",\"ok\"))))";
 
   private void shared(Line line, boolean isFirst, String key, double value) {
     if (isFirst) {
@@ -196,7 +196,7 @@ final class GroupsSheet {
     on("room", Validation.amount(100_000, "Room in the cup", units.volume()));
     on("servedAt", temperature);
     on("pouredAt", temperature);
-    on("strength", Validation.percent(0, 30, "A strength"));
+    on("strength", Validation.percent(0.01, 30, "A strength"));
     book.name(CHECKS, grid.fullRange("check", 0, n));
     page.markChecks(
         new CellRangeAddress(

@@ -68,8 +68,17 @@ final class ServiceSheet {
             grid.row("check", groups - 1),
             grid.columnNumber("check", 0),
             grid.columnNumber("check", 0)));
-    for (Column column : grid.columns()) {
-      book.name(all(column.key()), grid.fullRange(column.key(), 0, groups));
+    for (String key :
+        List.of(
+            "name",
+            "dispenser",
+            "capacity",
+            "filledAt",
+            "heelMass",
+            "concentrateEach",
+            "finishedEach",
+            "check")) {
+      book.name(all(key), grid.fullRange(key, 0, groups));
     }
     page.finish();
   }

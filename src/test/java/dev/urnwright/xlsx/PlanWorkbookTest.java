@@ -13,8 +13,8 @@ class PlanWorkbookTest {
   @Test
   void everyCellShowsWhatItsFormulaGives() {
     int planned = 0;
-    for (long seed = 1; seed <= 14; seed++) {
-      Checked<Plan> plan = new Planner().plan(new RandomEvents(seed, false).next());
+    for (long seed = 1; seed <= 12; seed++) {
+      Checked<Plan> plan = new Planner().plan(new RandomEvents(seed, seed, false).next());
       if (plan.value().isEmpty()) {
         continue;
       }

@@ -21,6 +21,7 @@ import dev.urnwright.event.Serving;
 import dev.urnwright.event.TimeWindow;
 import dev.urnwright.event.Window;
 import dev.urnwright.problem.Location;
+import dev.urnwright.quantity.Absorption;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Extraction;
 import dev.urnwright.quantity.Mass;
@@ -45,32 +46,37 @@ import java.util.Random;
 final class RandomEvents {
   private static final Location SOMEWHERE = new Location("event.yaml", 1, 1);
 
+  private final Random shape;
   private final Random random;
   private final boolean fractionalCups;
 
   /**
-   * Events for one seed.
+   * Events for two seeds.
    *
+   * @param shape what there is: coffees, groups, equipment, what is given and what is left out
+   * @param numbers how much of it
    * @param fractionalCups whether guests may take one cup or two, as chance has it; POI's evaluator
    *     can't sum over such odds
    */
-  RandomEvents(long seed, boolean fractionalCups) {
-    this.random = new Random(seed);
+  RandomEvents(long shape, long numbers, boolean fractionalCups) {
+    this.shape = new Random(shape);
+    this.random = new Random(numbers);
     this.fractionalCups = fractionalCups;
   }
 
   Event next() {
-    boolean us = random.nextInt(3) == 0;
+    boolean us = shape.nextInt(3) == 0;
     Provision provision = provision();
+    Temperature service = Temperature.ofCelsius(60 + random.nextInt(25));
     List<Coffee> coffees = new ArrayList<>();
     coffees.add(coffee("house", "House filter"));
-    if (random.nextBoolean()) {
+    if (shape.nextBoolean()) {
       coffees.add(coffee("decaf", "Decaf"));
     }
     List<GuestGroup> groups = new ArrayList<>();
-    int count = 1 + random.nextInt(5);
+    int count = 1 + shape.nextInt(5);
     for (int i = 1; i <= count; i++) {
-      groups.add(group(i, coffees, provision));
+      groups.add(group(i, coffees, provision, service));
     }
     return new Event(
         "A random event",
@@ -81,7 +87,7 @@ final class RandomEvents {
         new Serving(
             provision,
             Share.ofPercent(random.nextInt(6)),
-            Temperature.ofCelsius(60 + random.nextInt(25)),
+            service,
             Temperature.ofCelsius(80 + random.nextInt(15)),
             Temperature.ofCelsius(10 + random.nextInt(30))),
         coffees,
@@ -93,7 +99,7 @@ final class RandomEvents {
   }
 
   private Provision provision() {
-    return switch (random.nextInt(3)) {
+    return switch (shape.nextInt(3)) {
       case 0 -> new Provision.Mean();
       case 1 -> new Provision.Overage(random.nextInt(30) / 100.0);
       default -> new Provision.ServiceLevel(Share.ofPercent(80 + random.nextInt(19)));
@@ -101,16 +107,17 @@ final class RandomEvents {
   }
 
   private Coffee coffee(String key, String name) {
-    boolean immersion = random.nextInt(4) == 0;
-    boolean weighed = random.nextBoolean();
-    double extraction = 17 + random.nextInt(60) / 10.0;
+    boolean immersion = shape.nextInt(4) == 0;
+    boolean weighed = shape.nextBoolean();
+    boolean measured = shape.nextInt(3) == 0;
+    boolean hasReference = shape.nextBoolean();
+    double extraction = (measured ? shape : random).nextInt(60) / 10.0 + 17;
     ReferenceBrew reference =
         new ReferenceBrew(
             Mass.ofGrams(60),
             Mass.ofGrams(960),
-            weighed ? Optional.of(Mass.ofGrams(800 + random.nextInt(40))) : Optional.empty(),
-            Strength.ofPercent(1.2 + random.nextInt(30) / 100.0));
-    boolean measured = random.nextInt(3) == 0;
+            weighed ? Optional.of(Mass.ofGrams(800 + shape.nextInt(40))) : Optional.empty(),
+            Strength.ofPercent(1.2 + shape.nextInt(30) / 100.0));
     List<Measured> points =
         measured
             ? List.of(
@@ -118,15 +125,16 @@ final class RandomEvents {
                 new Measured(BrewRatio.ofGramsPerGram(13), Extraction.ofPercent(extraction - 0.4)),
                 new Measured(BrewRatio.ofGramsPerGram(17), Extraction.ofPercent(extraction)))
             : List.of();
-    boolean hasReference = random.nextBoolean();
     BrewProfile profile =
         new BrewProfile(
             immersion ? Method.IMMERSION : Method.PERCOLATION,
             hasReference ? Optional.of(reference) : Optional.empty(),
             hasReference ? Optional.empty() : Optional.of(Extraction.ofPercent(extraction)),
-            Optional.empty(),
+            hasReference
+                ? Optional.empty()
+                : Optional.of(Absorption.ofGramsPerGram(1.5 + random.nextInt(15) / 10.0)),
             points,
-            Share.ofPercent(random.nextInt(3)));
+            Share.ofPercent(hasReference ? shape.nextInt(3) : random.nextInt(3)));
     return new Coffee(
         key,
         name,
@@ -134,17 +142,17 @@ final class RandomEvents {
         profile,
         wish(),
         new CaffeineContent(Share.ofPercent(1.1), Share.ofPercent(1.3)),
-        random.nextInt(4) == 0
+        shape.nextInt(4) == 0
             ? Optional.empty()
             : Optional.of(
                 new Coffee.Bag(
-                    Mass.ofGrams(1000),
+                    Mass.ofGrams(250 * (1 + random.nextInt(5))),
                     Optional.of(new Money(new BigDecimal("26.50"), Currency.getInstance("EUR"))))),
         SOMEWHERE);
   }
 
   private ConcentrateWish wish() {
-    return switch (random.nextInt(4)) {
+    return switch (shape.nextInt(4)) {
       case 0 ->
           new ConcentrateWish.ByRatio(BrewRatio.ofGramsPerGram(10 + random.nextInt(40) / 10.0));
       case 1 ->
@@ -156,9 +164,12 @@ final class RandomEvents {
     };
   }
 
-  private GuestGroup group(int number, List<Coffee> coffees, Provision provision) {
-    boolean iced = random.nextInt(5) == 0;
-    boolean split = coffees.size() == 2 && random.nextBoolean();
+  private GuestGroup group(
+      int number, List<Coffee> coffees, Provision provision, Temperature service) {
+    boolean asTheEvent = shape.nextBoolean();
+    Temperature own = Temperature.ofCelsius(50.5 + random.nextInt(9));
+    boolean iced = shape.nextInt(5) == 0;
+    boolean split = coffees.size() == 2 && shape.nextBoolean();
     int part = 50 + random.nextInt(45);
     List<CoffeeShare> shares =
         split
@@ -179,16 +190,16 @@ final class RandomEvents {
         new GuestGroup.Cup(
             Volume.ofMillilitres(150 + 10 * random.nextInt(20)),
             Volume.ofMillilitres(random.nextInt(4) * 10),
-            Temperature.ofCelsius(iced ? 5 : 75)),
+            iced ? Temperature.ofCelsius(5) : asTheEvent ? service : own),
         Strength.ofPercent(1.15 + random.nextInt(30) / 100.0),
         shares,
         iced
             ? Optional.of(new GuestGroup.OverIce(Temperature.ofCelsius(15 + random.nextInt(15))))
             : Optional.empty(),
         new GuestGroup.Service(
-            random.nextBoolean()
+            shape.nextBoolean()
                 ? Optional.of(
-                    new TimeWindow(LocalTime.of(6 + random.nextInt(10), 0), LocalTime.of(17, 0)))
+                    new TimeWindow(LocalTime.of(6 + shape.nextInt(10), 0), LocalTime.of(17, 0)))
                 : Optional.empty(),
             GuestGroup.Arrivals.EVEN,
             Optional.empty(),
@@ -198,7 +209,7 @@ final class RandomEvents {
 
   private Equipment equipment(boolean us) {
     List<Brewer> brewers = new ArrayList<>();
-    int kinds = random.nextInt(3);
+    int kinds = shape.nextInt(3);
     for (int i = 0; i < kinds; i++) {
       brewers.add(
           new Brewer(
@@ -207,13 +218,13 @@ final class RandomEvents {
               Mass.ofGrams(20 + random.nextInt(80)),
               Mass.ofGrams(300 + 100 * random.nextInt(5)),
               Mass.ofGrams(3000 + 500 * random.nextInt(8)),
-              random.nextBoolean() ? Optional.of(Volume.ofLitres(6)) : Optional.empty(),
+              shape.nextBoolean() ? Optional.of(Volume.ofLitres(6)) : Optional.empty(),
               Optional.of(Duration.ofMinutes(10)),
               new Brewer.Supply(Optional.empty(), Optional.empty()),
               SOMEWHERE));
     }
     List<Dispenser> dispensers =
-        random.nextInt(4) == 0
+        shape.nextInt(4) == 0
             ? List.of()
             : List.of(
                 dispenser("Airpot", 20, 2.2, 40), dispenser("Urn", 6, 6 + random.nextInt(6), 150));
@@ -222,7 +233,7 @@ final class RandomEvents {
         brewers,
         List.of(),
         dispensers,
-        us ? Mass.ofOunces(0.1) : metricSteps[random.nextInt(3)],
+        us ? Mass.ofOunces(0.1) : metricSteps[shape.nextInt(3)],
         us ? Volume.ofFluidOunces(0.5) : Volume.ofMillilitres(10));
   }
 

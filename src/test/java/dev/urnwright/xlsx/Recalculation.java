@@ -8,7 +8,6 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.distribution.BinomialDistribution;
-import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.formula.WorkbookEvaluator;
 import org.apache.poi.ss.formula.eval.ErrorEval;
 import org.apache.poi.ss.formula.eval.EvaluationException;
@@ -20,11 +19,8 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.CellValue;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
-import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
-import org.apache.poi.ss.util.AreaReference;
-import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** A workbook read back, whose formulas POI's evaluator calculates anew. */
@@ -66,21 +62,44 @@ final class Recalculation {
     return workbook;
   }
 
-  /** The cells of a named range, row by row. */
-  List<Cell> named(String name) {
-    Name defined = workbook.getName(name);
-    List<Cell> cells = new ArrayList<>();
-    for (CellReference place :
-        new AreaReference(defined.getRefersToFormula(), SpreadsheetVersion.EXCEL2007)
-            .getAllReferencedCells()) {
-      cells.add(
-          workbook.getSheet(place.getSheetName()).getRow(place.getRow()).getCell(place.getCol()));
-    }
-    return cells;
+  /** One figure of one item. */
+  Cell cell(Grid grid, String key, int item) {
+    return workbook
+        .getSheet(grid.sheet())
+        .getRow(grid.row(key, item))
+        .getCell(grid.columnNumber(key, item));
   }
 
-  Cell named(String name, int item) {
-    return named(name).get(item);
+  /** Writes the other workbook's inputs over this one's, except where a formula stands. */
+  Recalculation withInputsOf(Recalculation other) {
+    for (Sheet sheet : workbook) {
+      for (Row row : sheet) {
+        for (Cell cell : row) {
+          if (!cell.getCellStyle().getLocked() && cell.getCellType() != CellType.FORMULA) {
+            copy(
+                other
+                    .workbook
+                    .getSheet(sheet.getSheetName())
+                    .getRow(cell.getRowIndex())
+                    .getCell(cell.getColumnIndex()),
+                cell);
+          }
+        }
+      }
+    }
+    return this;
+  }
+
+  private static void copy(Cell from, Cell to) {
+    CellType type =
+        from.getCellType() == CellType.FORMULA
+            ? from.getCachedFormulaResultType()
+            : from.getCellType();
+    switch (type) {
+      case NUMERIC -> to.setCellValue(from.getNumericCellValue());
+      case STRING -> to.setCellValue(from.getStringCellValue());
+      default -> to.setBlank();
+    }
   }
 
   /** Every formula's fresh value beside its cached one, where they differ by more than allowed. */
