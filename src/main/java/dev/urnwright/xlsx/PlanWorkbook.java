@@ -35,7 +35,7 @@ public final class PlanWorkbook {
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
       // Formulas call sheets and names that are yet to come; parsing them would also take time.
       workbook.setCellFormulaValidation(false);
-      Units units = new Units(plan.event().print().units(), plan.event().equipment().scaleStep());
+      Units units = Units.of(plan);
       Book book = new Book(workbook, plan, units, new Styles(workbook), Layout.of(plan, units));
       InputsSheet.write(book);
       CoffeesSheet.write(book);

@@ -1,5 +1,6 @@
 package dev.urnwright.xlsx;
 
+import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Temperature;
 import dev.urnwright.quantity.UnitSystem;
@@ -18,6 +19,10 @@ import java.math.RoundingMode;
  */
 record Units(UnitSystem system, Mass scaleStep) {
   private static final double FAHRENHEIT_PER_KELVIN = 1.8;
+
+  static Units of(Plan plan) {
+    return new Units(plan.event().print().units(), plan.event().equipment().scaleStep());
+  }
 
   private boolean metric() {
     return system == UnitSystem.METRIC;

@@ -60,8 +60,7 @@ class FollowingTest {
   private static List<String> differences(
       Recalculation changed, Recalculation wanted, Plan a, Plan b) {
     List<String> differences = new ArrayList<>();
-    Layout layout =
-        Layout.of(b, new Units(b.event().print().units(), b.event().equipment().scaleStep()));
+    Layout layout = Layout.of(b, Units.of(b));
     Compared compared = new Compared(changed, wanted, differences);
     compared.grid(
         layout.coffees(),
@@ -140,7 +139,7 @@ class FollowingTest {
       }
       compared++;
       Plan plan = planned.get();
-      Units units = new Units(plan.event().print().units(), plan.event().equipment().scaleStep());
+      Units units = Units.of(plan);
       Layout layout = Layout.of(plan, units);
       for (int i : new int[] {1, 12}) {
         Recalculation workbook = Recalculation.of(plan);

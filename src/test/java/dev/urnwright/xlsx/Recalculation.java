@@ -131,6 +131,42 @@ final class Recalculation {
     return differences;
   }
 
+  /** Every formula's value here and in the other workbook, where they differ by more. */
+  List<String> differencesFrom(Recalculation other, double relative, double absolute) {
+    List<String> differences = new ArrayList<>();
+    for (Sheet sheet : workbook) {
+      for (Row row : sheet) {
+        for (Cell cell : row) {
+          if (cell.getCellType() == CellType.FORMULA) {
+            Row otherRow = other.workbook.getSheet(sheet.getSheetName()).getRow(cell.getRowIndex());
+            String here = cached(cell);
+            String there = cached(otherRow.getCell(cell.getColumnIndex()));
+            if (!alike(here, there, relative, absolute)) {
+              differences.add(
+                  sheet.getSheetName()
+                      + "!"
+                      + cell.getAddress()
+                      + ": "
+                      + here
+                      + ", there "
+                      + there);
+            }
+          }
+        }
+      }
+    }
+    return differences;
+  }
+
+  private static boolean alike(String here, String there, double relative, double absolute) {
+    if (here.startsWith("\"") || there.startsWith("\"")) {
+      return here.equals(there);
+    }
+    double wanted = Double.parseDouble(here);
+    return Math.abs(Double.parseDouble(there) - wanted)
+        <= Math.max(absolute, relative * Math.abs(wanted));
+  }
+
   /** Calculates everything anew and keeps it. */
   Recalculation recalculate() {
     workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
