@@ -182,7 +182,11 @@ final class CoffeeText {
     Fill fill = fills.get(0);
     GuestGroup group = plan.group();
     String kind = fill.dispenser().map(Dispenser::name).orElse("container");
-    String full = fill.level().full().map(share -> " " + display.share(share) + " full").orElse("");
+    String full =
+        fill.level()
+            .full()
+            .map(share -> " " + Math.round(share.percent()) + "\u00a0% full")
+            .orElse("");
     List<String> parts = new ArrayList<>();
     parts.add(fills.size() + " × " + kind + full);
     parts.add(
