@@ -74,9 +74,9 @@ public final class ChartDrawing {
     canvas.draw(box, WINDOW);
     canvas.text(
         "aim here",
-        plot.x(window.leastExtracted().percent()) + 4,
-        plot.y(window.weakest().percent()) - 4,
-        new Letters(7, false, 0.3, Anchor.START));
+        plot.x(window.mostExtracted().percent()),
+        plot.y(window.weakest().percent()) + 9,
+        new Letters(7.5, false, 0.2, Anchor.END));
   }
 
   /** A line enters at the left or the lower edge and leaves at the upper or the right one. */

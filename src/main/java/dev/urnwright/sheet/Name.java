@@ -1,5 +1,8 @@
 package dev.urnwright.sheet;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * A name that the user gave something, with a hint how large it can be printed.
  *
@@ -31,6 +34,25 @@ public record Name(String text) {
     return text.codePointCount(0, text.length()) <= letters
         ? text
         : text.substring(0, text.offsetByCodePoints(0, letters - 1)).stripTrailing() + "…";
+  }
+
+  /**
+   * The name in lines of so many letters at most, broken at spaces where there are any.
+   *
+   * @param letters 1 or more
+   */
+  public List<String> wrappedAt(int letters) {
+    List<String> lines = new ArrayList<>();
+    String rest = text.strip();
+    while (rest.codePointCount(0, rest.length()) > letters) {
+      int most = rest.offsetByCodePoints(0, letters);
+      int space = rest.lastIndexOf(' ', most);
+      int end = space > 0 ? space : most;
+      lines.add(rest.substring(0, end).strip());
+      rest = rest.substring(end).strip();
+    }
+    lines.add(rest);
+    return lines;
   }
 
   @Override

@@ -97,6 +97,16 @@ class SheetsTest {
   }
 
   @Test
+  void namesWrapAtSpacesAndLoseNothing() {
+    assertEquals(List.of("up the", "creek"), new Name("up the creek").wrappedAt(8));
+    assertEquals(List.of("😀😀😀", "😀"), new Name("😀😀😀😀").wrappedAt(3));
+    assertEquals(List.of(""), new Name(" ").wrappedAt(3));
+    assertEquals(
+        SheetPlans.LONG_NAME.strip(),
+        String.join(" ", new Name(SheetPlans.LONG_NAME).wrappedAt(50)));
+  }
+
+  @Test
   void countsAgreeWithTheirNouns() {
     assertEquals("1\u00a0cup", new Count(1, "cup").toString());
     assertEquals("0\u00a0cups", new Count(0, "cup").toString());
