@@ -10,33 +10,19 @@ import picocli.CommandLine.Parameters;
 /** Writes an event to start from. */
 @Command(
     name = "begin",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
     header = "Write a commented event file to start from.",
     description =
         "%nThe event in it is complete and can be planned as it stands; change what is different"
             + " at yours. A file that is there already is left alone.",
-    parameterListHeading = Help.PARAMETERS,
-    optionListHeading = Help.OPTIONS,
-    exitCodeListHeading = Help.EXIT_CODES,
-    exitCodeList = {
-      Help.DONE,
-      "1:the file is there already or can't be written",
-      Help.MISUSE,
-      Help.FAULT
-    },
-    footerHeading = "%nExample:%n",
     footer = "  urnwright begin breakfast.yaml")
-final class BeginCommand implements Callable<Integer> {
+final class BeginCommand extends Subcommand implements Callable<Integer> {
   private static final String TEMPLATE = "/templates/event.yaml";
-
-  private final Console console;
 
   @Parameters(paramLabel = "FILE", description = "where to write it, such as breakfast.yaml")
   private Path file;
 
   BeginCommand(Console console) {
-    this.console = console;
+    super(console);
   }
 
   @Override
@@ -45,10 +31,10 @@ final class BeginCommand implements Callable<Integer> {
       output.writeAside(template());
       output.putInPlace();
     }
-    console.out().println("wrote " + file);
-    console.out().println("Now change in it what is different at your event. Then:");
-    console.out().println("  urnwright check " + file);
-    console.out().println("  urnwright plan " + file);
+    console().out().println("wrote " + file);
+    console().out().println("Now change in it what is different at your event. Then:");
+    console().out().println("  urnwright check " + file);
+    console().out().println("  urnwright plan " + file);
     return ExitCode.DONE;
   }
 

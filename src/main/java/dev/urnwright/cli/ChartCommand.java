@@ -13,8 +13,6 @@ import picocli.CommandLine.Parameters;
 /** Draws the control chart alone. */
 @Command(
     name = "chart",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
     header = "Draw the control chart of a plan on its own.",
     description = {
       "%nStrength against extraction: each concentrate and, straight below it, the cups of each"
@@ -22,19 +20,12 @@ import picocli.CommandLine.Parameters;
       "%nWrites NAME-chart.pdf beside the event, or as told. A chart that Urnwright drew earlier"
           + " is replaced; any other file is left alone."
     },
-    parameterListHeading = Help.PARAMETERS,
-    optionListHeading = Help.OPTIONS,
-    exitCodeListHeading = Help.EXIT_CODES,
-    exitCodeList = {Help.DONE, Help.PROBLEMS, Help.MISUSE, Help.FAULT},
-    footerHeading = "%nExamples:%n",
     footer = {
       "  urnwright chart breakfast.yaml",
       "  urnwright chart breakfast.yaml --as png",
       "  urnwright chart breakfast.yaml --out chart.svg"
     })
-final class ChartCommand implements Callable<Integer> {
-  private final Console console;
-
+final class ChartCommand extends Subcommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "the event file")
   private Path file;
 
@@ -54,14 +45,14 @@ final class ChartCommand implements Callable<Integer> {
   private boolean replace;
 
   ChartCommand(Console console) {
-    this.console = console;
+    super(console);
   }
 
   @Override
   public Integer call() throws IOException, RefusedException {
     Checked<Plan> plan = Planning.plan(file);
     if (plan.value().isEmpty()) {
-      console.problems(plan.problems(), "nothing was written");
+      console().problems(plan.problems(), "nothing was written");
       return ExitCode.PROBLEMS;
     }
     ChartKind as = kind.or(this::named).orElse(ChartKind.PDF);
@@ -73,7 +64,7 @@ final class ChartCommand implements Callable<Integer> {
       output.writeAside(as.draw(plan.value().get()));
       output.putInPlace();
     }
-    console.out().println("wrote " + target);
+    console().out().println("wrote " + target);
     return ExitCode.DONE;
   }
 

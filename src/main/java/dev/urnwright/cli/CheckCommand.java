@@ -13,26 +13,17 @@ import picocli.CommandLine.Parameters;
 /** Says what is wrong with events, or that they are ready. */
 @Command(
     name = "check",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
     header = "Say what is wrong with an event, or that it is ready.",
     description =
         "%nReads and plans each event and writes nothing. All problems are printed at once, each"
             + " as file:line:column: what is wrong; what is expected.",
-    parameterListHeading = Help.PARAMETERS,
-    optionListHeading = Help.OPTIONS,
-    exitCodeListHeading = Help.EXIT_CODES,
-    exitCodeList = {Help.DONE, Help.PROBLEMS, Help.MISUSE, Help.FAULT},
-    footerHeading = "%nExamples:%n",
     footer = {"  urnwright check breakfast.yaml", "  urnwright check events/*.yaml"})
-final class CheckCommand implements Callable<Integer> {
-  private final Console console;
-
+final class CheckCommand extends Subcommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", arity = "1..*", description = "the event files")
   private List<Path> files = List.of();
 
   CheckCommand(Console console) {
-    this.console = console;
+    super(console);
   }
 
   @Override
@@ -41,15 +32,15 @@ final class CheckCommand implements Callable<Integer> {
     for (Path file : files) {
       Checked<Plan> plan = Planning.plan(file);
       if (plan.value().isPresent()) {
-        console.out().println(file + ": ready");
+        console().out().println(file + ": ready");
       }
       problems.addAll(plan.problems());
     }
     if (problems.isEmpty()) {
       return ExitCode.DONE;
     }
-    console.out().flush();
-    console.problems(problems, "mend the file and check again");
+    console().out().flush();
+    console().problems(problems, "mend the file and check again");
     return ExitCode.PROBLEMS;
   }
 }

@@ -1,5 +1,6 @@
 package dev.urnwright.cli;
 
+import dev.urnwright.text.PlanText;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
@@ -58,7 +59,7 @@ public final class Main {
     line.setOut(console.out())
         .setErr(console.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(console.ansi()))
-        .setUsageHelpWidth(Help.COLUMNS)
+        .setUsageHelpWidth(PlanText.COLUMNS)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler(this::misused)
         .setExecutionExceptionHandler((e, command, result) -> failed(e));

@@ -16,8 +16,6 @@ import picocli.CommandLine.Parameters;
 /** Works out the plan, prints it and writes its files. */
 @Command(
     name = "plan",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
     header = "Work out the plan; print it, write its sheets and its workbook.",
     description = {
       "%nPrints a summary and writes two files beside the event, named after it:",
@@ -26,19 +24,12 @@ import picocli.CommandLine.Parameters;
       "%nA file that Urnwright wrote earlier is replaced; any other is left alone. When the event"
           + " has problems they are printed, each as file:line:column, and nothing is written."
     },
-    parameterListHeading = Help.PARAMETERS,
-    optionListHeading = Help.OPTIONS,
-    exitCodeListHeading = Help.EXIT_CODES,
-    exitCodeList = {Help.DONE, Help.PROBLEMS, Help.MISUSE, Help.FAULT},
-    footerHeading = "%nExamples:%n",
     footer = {
       "  urnwright plan breakfast.yaml",
       "  urnwright plan breakfast.yaml --out sheets",
       "  urnwright plan breakfast.yaml --json --no-sheets > plan.json"
     })
-final class PlanCommand implements Callable<Integer> {
-  private final Console console;
-
+final class PlanCommand extends Subcommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "the event file")
   private Path file;
 
@@ -60,14 +51,14 @@ final class PlanCommand implements Callable<Integer> {
   private boolean replace;
 
   PlanCommand(Console console) {
-    this.console = console;
+    super(console);
   }
 
   @Override
   public Integer call() throws IOException, RefusedException {
     Checked<Plan> checked = Planning.plan(file);
     if (checked.value().isEmpty()) {
-      console.problems(checked.problems(), "nothing was written");
+      console().problems(checked.problems(), "nothing was written");
       return ExitCode.PROBLEMS;
     }
     Plan plan = checked.value().get();
@@ -86,14 +77,14 @@ final class PlanCommand implements Callable<Integer> {
 
   private void print(Plan plan) throws IOException {
     if (json) {
-      new PlanJson(Version.number()).write(plan, console.out());
+      new PlanJson(Version.number()).write(plan, console().out());
     } else {
-      new PlanText(console.palette()).write(plan, console.out());
+      new PlanText(console().palette()).write(plan, console().out());
     }
   }
 
   private void report(PlanFiles files) {
-    PrintWriter to = json ? console.err() : console.out();
+    PrintWriter to = json ? console().err() : console().out();
     if (!json) {
       to.println();
     }

@@ -8,8 +8,6 @@ import picocli.CommandLine.Spec;
 /** The program without a command: tells what it can do. */
 @Command(
     name = "urnwright",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
     synopsisSubcommandLabel = "COMMAND",
     description = {
       "%nPlans batch brewing for events: one concentrate of each coffee, diluted for"
@@ -18,10 +16,7 @@ import picocli.CommandLine.Spec;
           + " works out what to weigh, brew and dilute, and prints the sheets for the people at"
           + " the brewers."
     },
-    optionListHeading = Help.OPTIONS,
     commandListHeading = "%nCommands:%n",
-    exitCodeListHeading = Help.EXIT_CODES,
-    exitCodeList = {Help.DONE, Help.PROBLEMS, Help.MISUSE, Help.FAULT},
     footerHeading = "%nA first event:%n",
     footer = {
       "  urnwright begin breakfast.yaml    a commented event to start from",
@@ -32,18 +27,16 @@ import picocli.CommandLine.Spec;
       "'urnwright COMMAND --help' explains a command. Colour is used on a terminal",
       "only, and never when the environment has NO_COLOR."
     })
-final class RootCommand implements Runnable {
-  private final Console console;
-
+final class RootCommand extends Subcommand implements Runnable {
   @Spec private CommandSpec spec;
 
   RootCommand(Console console) {
-    this.console = console;
+    super(console);
   }
 
   @Override
   public void run() {
-    console.err().print(spec.commandLine().getUsageMessage(console.ansi()));
+    console().err().print(spec.commandLine().getUsageMessage(console().ansi()));
     throw new CommandLine.ParameterException(spec.commandLine(), "name a command");
   }
 }

@@ -1,6 +1,5 @@
 package dev.urnwright.json;
 
-import dev.urnwright.brew.Blend;
 import dev.urnwright.brew.BrewBalance;
 import dev.urnwright.plan.Brewed;
 import dev.urnwright.plan.CoffeePlan;
@@ -31,25 +30,21 @@ final class CoffeeJson {
   }
 
   private void needed(Needed needed) throws IOException {
-    BrewBalance brew = needed.brew();
-    Blend blend = needed.blend();
-    fields.ratio("ratio", brew.ratio());
-    fields.grams("dose_g", brew.dose());
-    fields.grams("brew_water_g", brew.water());
-    fields.grams("absorbed_g", brew.absorbed());
-    fields.grams("steam_g", brew.steam());
-    fields.grams("concentrate_g", brew.beverage());
-    fields.percent("concentrate_strength", brew.strength());
-    fields.percent("extraction", brew.extraction());
-    fields.grams("bypass_g", blend.bypass());
-    fields.grams("ice_g", blend.ice());
-    fields.grams("finished_g", blend.finished());
+    balance(needed.brew());
+    fields.grams("bypass_g", needed.blend().bypass());
+    fields.grams("ice_g", needed.blend().ice());
+    fields.grams("finished_g", needed.blend().finished());
     fields.number("total_water_to_coffee", needed.totalWaterToCoffee());
     fields.number("cup_to_coffee", needed.cupToCoffee());
   }
 
   private void brewed(Brewed brewed) throws IOException {
-    BrewBalance brew = brewed.brew();
+    balance(brewed.brew());
+    fields.grams("drawn_g", brewed.drawn());
+    fields.grams("left_over_g", brewed.leftOver());
+  }
+
+  private void balance(BrewBalance brew) throws IOException {
     fields.ratio("ratio", brew.ratio());
     fields.grams("dose_g", brew.dose());
     fields.grams("brew_water_g", brew.water());
@@ -58,8 +53,6 @@ final class CoffeeJson {
     fields.grams("concentrate_g", brew.beverage());
     fields.percent("concentrate_strength", brew.strength());
     fields.percent("extraction", brew.extraction());
-    fields.grams("drawn_g", brewed.drawn());
-    fields.grams("left_over_g", brewed.leftOver());
   }
 
   private void correction(OnTheDay.Correction correction, List<String> names) throws IOException {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.urnwright.problem.Location;
 import dev.urnwright.problem.Problem;
+import dev.urnwright.text.PlanText;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.Writer;
@@ -37,7 +38,7 @@ class ConsoleTest {
     assertEquals(once, lines().subList(0, 2));
     assertEquals(once, lines().subList(2, 4));
     assertEquals("2 problems; nothing was written", lines().get(4));
-    lines().forEach(line -> assertTrue(line.length() <= Help.COLUMNS, line));
+    lines().forEach(line -> assertTrue(line.length() <= PlanText.COLUMNS, line));
   }
 
   @Test

@@ -3,6 +3,7 @@ package dev.urnwright.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.urnwright.text.PlanText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,7 +25,7 @@ class MainTest {
     Run run = Run.of((Object[]) arguments.split(" "));
     assertEquals(ExitCode.DONE, run.code());
     assertEquals("", run.err());
-    run.out().lines().forEach(line -> assertTrue(line.length() <= Help.COLUMNS, line));
+    run.out().lines().forEach(line -> assertTrue(line.length() <= PlanText.COLUMNS, line));
     assertTrue(run.out().contains("Exit codes:"), run.out());
     assertTrue(run.out().contains("Example") || run.out().contains("A first event"), run.out());
   }

@@ -11,8 +11,6 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
-import dev.urnwright.event.BrewProfile.Method;
-import dev.urnwright.event.BrewProfile.ReferenceBrew;
 import dev.urnwright.event.Coffee;
 import dev.urnwright.event.Event;
 import dev.urnwright.event.GuestGroup;
@@ -24,9 +22,6 @@ import dev.urnwright.plan.Planner;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Money;
 import dev.urnwright.quantity.Share;
-import dev.urnwright.quantity.Strength;
-import dev.urnwright.quantity.Temperature;
-import dev.urnwright.quantity.Volume;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.math.BigDecimal;
@@ -46,7 +41,7 @@ class PlanJsonTest {
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
   static Stream<Event> events() {
-    return Stream.of(plain(), full());
+    return Stream.of(Events.oneCup(), full());
   }
 
   @ParameterizedTest
@@ -57,10 +52,10 @@ class PlanJsonTest {
 
   @Test
   void theSchemaRefusesAFieldItDoesNotKnowAndMissesOneItRequires() throws IOException {
-    ObjectNode extra = (ObjectNode) MAPPER.readTree(json(plain()));
+    ObjectNode extra = (ObjectNode) MAPPER.readTree(json(Events.oneCup()));
     extra.put("surprise", 1);
     assertEquals(1, schema().validate(extra).size());
-    ObjectNode short1 = (ObjectNode) MAPPER.readTree(json(plain()));
+    ObjectNode short1 = (ObjectNode) MAPPER.readTree(json(Events.oneCup()));
     ((ObjectNode) short1.at("/coffees/0/needed")).remove("dose_g");
     assertEquals(1, schema().validate(short1).size());
   }
@@ -80,7 +75,7 @@ class PlanJsonTest {
    */
   @Test
   void theFiguresOfOneCup() throws IOException {
-    JsonNode needed = MAPPER.readTree(json(plain())).at("/coffees/0/needed");
+    JsonNode needed = MAPPER.readTree(json(Events.oneCup())).at("/coffees/0/needed");
     assertEquals(13, needed.get("ratio").asDouble(), 1e-6);
     assertEquals(16, needed.get("dose_g").asDouble(), 0.005); // 224.9 is rounded
     assertEquals(208, needed.get("brew_water_g").asDouble(), 0.05);
@@ -94,7 +89,7 @@ class PlanJsonTest {
 
   @Test
   void whatIsNotKnownIsLeftOut() throws IOException {
-    JsonNode document = MAPPER.readTree(json(plain()));
+    JsonNode document = MAPPER.readTree(json(Events.oneCup()));
     assertFalse(document.at("/groups/0").has("station"));
     assertFalse(document.at("/batches/0").has("brewer"));
     assertFalse(document.at("/fills/0").has("dispenser"));
@@ -134,26 +129,6 @@ class PlanJsonTest {
   private static void fieldNames(JsonNode node, Set<String> names) {
     node.fieldNames().forEachRemaining(names::add);
     node.forEach(child -> fieldNames(child, names));
-  }
-
-  /** Nothing given but what must be. */
-  private static Event plain() {
-    double cupMl = Volume.ofWater(Mass.ofGrams(224.9), Temperature.ofCelsius(75)).millilitres();
-    ReferenceBrew reference =
-        new ReferenceBrew(
-            Mass.ofGrams(16),
-            Mass.ofGrams(208),
-            Optional.of(Mass.ofGrams(169)),
-            Strength.ofPercent(1.81));
-    Event event =
-        Events.event(
-            Events.serving(new Provision.Mean(), 0),
-            List.of(
-                Events.coffee(
-                    "house", Events.ratio(13), Events.profile(Method.PERCOLATION, reference))),
-            List.of(Events.group("One guest", 1, cupMl, 1.36)),
-            Events.equipment(0.1, List.of(), List.of()));
-    return timed(event, Optional.empty());
   }
 
   /** Everything given. */

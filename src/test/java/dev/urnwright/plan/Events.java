@@ -178,4 +178,23 @@ public final class Events {
         List.of(groups),
         equipment(1, List.of(), List.of()));
   }
+
+  /**
+   * Common practice, no source (check values): 16 g and 208 g of water gave 169 g at 1.81 %, 19.12
+   * % extracted; with 55.9 g of bypass it is 224.9 g at 1.36 %. One guest wants just that cup.
+   */
+  public static Event oneCup() {
+    double cupMl = Volume.ofWater(Mass.ofGrams(224.9), Temperature.ofCelsius(75)).millilitres();
+    ReferenceBrew reference =
+        new ReferenceBrew(
+            Mass.ofGrams(16),
+            Mass.ofGrams(208),
+            Optional.of(Mass.ofGrams(169)),
+            Strength.ofPercent(1.81));
+    return event(
+        serving(new Provision.Mean(), 0),
+        List.of(coffee("house", ratio(13), profile(Method.PERCOLATION, reference))),
+        List.of(group("One guest", 1, cupMl, 1.36)),
+        equipment(0.1, List.of(), List.of()));
+  }
 }

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.urnwright.event.BrewProfile.Method;
-import dev.urnwright.event.BrewProfile.ReferenceBrew;
 import dev.urnwright.event.Equipment;
 import dev.urnwright.event.Event;
 import dev.urnwright.event.GuestGroup;
@@ -16,17 +14,12 @@ import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.Planner;
 import dev.urnwright.quantity.Display;
-import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Share;
-import dev.urnwright.quantity.Strength;
-import dev.urnwright.quantity.Temperature;
 import dev.urnwright.quantity.UnitSystem;
-import dev.urnwright.quantity.Volume;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -47,23 +40,7 @@ class PlanTextTest {
    */
   @Test
   void theFiguresOfOneCupStandBesideTheirNames() {
-    Mass finished = Mass.ofGrams(224.9);
-    double cupMl = Volume.ofWater(finished, Temperature.ofCelsius(75)).millilitres();
-    ReferenceBrew reference =
-        new ReferenceBrew(
-            Mass.ofGrams(16),
-            Mass.ofGrams(208),
-            Optional.of(Mass.ofGrams(169)),
-            Strength.ofPercent(1.81));
-    Event event =
-        Events.event(
-            Events.serving(new Provision.Mean(), 0),
-            List.of(
-                Events.coffee(
-                    "house", Events.ratio(13), Events.profile(Method.PERCOLATION, reference))),
-            List.of(Events.group("One guest", 1, cupMl, 1.36)),
-            Events.equipment(0.1, List.of(), List.of()));
-    String text = text(plan(event)).replaceAll(" +", " ");
+    String text = text(plan(Events.oneCup())).replaceAll(" +", " ");
     for (String expected :
         List.of(
             "Dose, dry ground coffee 16.0\u00a0g",
