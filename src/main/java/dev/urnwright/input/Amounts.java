@@ -67,6 +67,12 @@ final class Amounts {
         });
   }
 
+  /** A temperature within limits of its own. */
+  static Scalar<Temperature> temperature(String example, String least, String greatest) {
+    return measured(
+        Wanted.of(Dimension.TEMPERATURE, example), least, greatest, Measure::temperature);
+  }
+
   static Scalar<Duration> duration(String example, String least, String greatest) {
     return measured(Wanted.of(Dimension.DURATION, example), least, greatest, Measure::duration);
   }

@@ -8,7 +8,6 @@ import dev.urnwright.problem.Location;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Money;
 import dev.urnwright.quantity.Share;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -18,10 +17,7 @@ final class CoffeeBinder {
   private static final Field<String> NAME =
       Field.optional("name", Words.name("Washed house filter"), "what sheets and labels call it");
   private static final Field<Boolean> DECAF =
-      Field.optional(
-          "decaf",
-          Words.choice(List.of("yes", "no", "true", "false"), true, false, true, false),
-          "whether it is decaffeinated");
+      Field.optional("decaf", Words.yesOrNo(), "whether it is decaffeinated");
   private static final Field<CaffeineContent> CAFFEINE =
       Field.optional("caffeine", Amounts.caffeine(), "caffeine in the ground coffee");
   private static final Field<Mass> BAG =

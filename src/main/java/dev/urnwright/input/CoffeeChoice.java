@@ -2,8 +2,6 @@ package dev.urnwright.input;
 
 import dev.urnwright.event.GuestGroup.CoffeeShare;
 import dev.urnwright.quantity.Share;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -18,9 +16,6 @@ final class CoffeeChoice {
       "expected the key of a coffee, or shares such as {house: 85 %, decaf: 15 %}";
   private static final Scalar<Share> SHARE = Amounts.share("85 %", "0.1 %", "100 %");
   private static final Scalar<String> KEY = new Scalar<>(EXPECTED, String::strip);
-
-  /** Shares written with one decimal may miss the whole by this much, in percent. */
-  private static final double SLACK_PERCENT = 0.001;
 
   static final Field<Node> COFFEE =
       Field.optional("coffee", Part.any(EXPECTED), "which coffee its drinkers take");
@@ -62,35 +57,19 @@ final class CoffeeChoice {
   private List<CoffeeShare> shares(MappingNode mapping) {
     List<CoffeeShare> shares = new ArrayList<>();
     Map<String, Entries.Entry> entries = Entries.of(mapping, binding.problems());
-    double percent = 0;
     for (Map.Entry<String, Entries.Entry> entry : entries.entrySet()) {
       boolean known = known(new Located<>(entry.getKey(), entry.getValue().place()));
       Optional<Share> share = SHARE.read(entry.getValue().value(), binding.problems());
-      if (share.isPresent()) {
-        percent += share.get().percent();
-      }
       if (known && share.isPresent()) {
         shares.add(new CoffeeShare(entry.getKey(), share.get()));
       }
     }
-    if (shares.size() < mapping.getValue().size()) {
-      return List.of();
-    }
-    if (Math.abs(percent - 100) > SLACK_PERCENT) {
-      binding
-          .problems()
-          .at(
-              mapping,
-              "these shares add up to "
-                  + BigDecimal.valueOf(percent)
-                      .setScale(2, RoundingMode.HALF_UP)
-                      .stripTrailingZeros()
-                      .toPlainString()
-                  + " %",
-              "expected 100 % together");
-      return List.of();
-    }
-    return shares;
+    boolean all = shares.size() == mapping.getValue().size();
+    return all
+            && Whole.isWhole(
+                shares.stream().map(CoffeeShare::share).toList(), mapping, binding.problems())
+        ? shares
+        : List.of();
   }
 
   private boolean known(Located<String> key) {

@@ -37,6 +37,7 @@ final class EquipmentBinder {
 
   private final Binding binding;
   private final FilledWater filled;
+  private final List<String> circuitNames = new ArrayList<>();
   private final List<String> dispenserNames = new ArrayList<>();
 
   EquipmentBinder(Binding binding, FilledWater filled) {
@@ -75,7 +76,10 @@ final class EquipmentBinder {
     return List.copyOf(dispenserNames);
   }
 
-  private final List<String> circuitNames = new ArrayList<>();
+  /** The circuits that heaters may name, those with problems too. */
+  List<String> circuitNames() {
+    return List.copyOf(circuitNames);
+  }
 
   private List<Circuit> circuits(MapReader event) {
     CircuitBinder binder = new CircuitBinder(binding.problems());

@@ -50,6 +50,9 @@ final class EventBinder {
           EquipmentBinder.BREWERS,
           EquipmentBinder.CIRCUITS,
           EquipmentBinder.DISPENSERS,
+          KitchenBinder.KITCHEN,
+          StationBinder.STATIONS,
+          HeaterBinder.HEATERS,
           EquipmentBinder.SCALE_STEP,
           EquipmentBinder.JUG_MARK);
 
@@ -82,6 +85,7 @@ final class EventBinder {
     Equipment equipment = equipmentBinder.bind(map);
     StrengthBinder strengths = new StrengthBinder(problems);
     strengths.bindNames(map);
+    List<StationBinder.Listed> stations = new StationBinder(problems).bind(map);
     List<GuestGroup> groups =
         groups(
             map.read(GROUPS).orElse(List.of()),
@@ -89,8 +93,17 @@ final class EventBinder {
                 binding,
                 strengths,
                 new CoffeeChoice(binding, coffeesBinder.keys()),
-                equipmentBinder.dispenserNames(),
+                new GroupBinder.Places(
+                    equipmentBinder.dispenserNames(),
+                    stations.stream().map(StationBinder.Listed::name).toList()),
                 serving.serviceTemperature()));
+    KitchenUse use = KitchenUse.of(defaults, groups, equipment, time);
+    Kitchen kitchen =
+        new KitchenBinder(binding, use)
+            .bind(
+                map,
+                stations,
+                new HeaterBinder(binding, equipmentBinder.circuitNames(), use).bind(map));
     if (name.isEmpty() || !problems.none()) {
       return Optional.empty();
     }
@@ -104,7 +117,7 @@ final class EventBinder {
             coffees,
             groups,
             equipment,
-            Kitchen.USUAL,
+            kitchen,
             defaults.notes(),
             map.valueOf(EVENT)));
   }

@@ -42,11 +42,10 @@ final class GroupBinder {
   private static final Field<Arrivals> ARRIVALS =
       Field.optional(
           "arrivals",
-          Words.choice(
-              List.of("even", "early", "late"), Arrivals.EVEN, Arrivals.EARLY, Arrivals.LATE),
-          "whether more guests come early or late");
-  private static final Field<String> STATION =
-      Field.optional("station", Words.name("Marquee"), "where it is served");
+          new ArrivalsKind(),
+          "whether more guests come early or late; or shares of equal parts of that time");
+  private static final Field<Located<String>> STATION =
+      Field.optional("station", Located.of(Words.name("Marquee")), "where it is served");
   private static final Field<Located<String>> DISPENSER =
       Field.optional(
           "dispenser", Located.of(Words.name("Airpot")), "the kind of dispenser to fill for it");
@@ -73,20 +72,20 @@ final class GroupBinder {
   private final StrengthBinder strengths;
   private final CoffeeChoice coffees;
   private final OverIceBinder ice;
-  private final List<String> dispensers;
+  private final Places places;
   private final Temperature usualTemperature;
 
   GroupBinder(
       Binding binding,
       StrengthBinder strengths,
       CoffeeChoice coffees,
-      List<String> dispensers,
+      Places places,
       Temperature usualTemperature) {
     this.binding = binding;
     this.strengths = strengths;
     this.coffees = coffees;
     this.ice = new OverIceBinder(binding.problems());
-    this.dispensers = dispensers;
+    this.places = places;
     this.usualTemperature = usualTemperature;
   }
 
@@ -177,10 +176,34 @@ final class GroupBinder {
               () ->
                   "Where no arrivals are given, guests come evenly over the time they are served");
     }
+    if (!map.has(SERVE) && map.has(ARRIVALS)) {
+      binding
+          .problems()
+          .at(
+              map.keyOf(ARRIVALS),
+              "nothing says over what time these guests arrive",
+              "expected a window beside it, such as serve: 08:00-10:00");
+    }
+    Optional<Located<String>> station = map.read(STATION);
+    if (!places.stations().isEmpty()) {
+      station.ifPresent(
+          named -> References.check(named, "station", places.stations(), binding.problems()));
+    }
     Optional<Located<String>> dispenser = map.read(DISPENSER);
     dispenser.ifPresent(
-        named -> References.check(named, "dispenser", dispensers, binding.problems()));
+        named -> References.check(named, "dispenser", places.dispensers(), binding.problems()));
     return new Service(
-        window, arrivals.orElse(Arrivals.EVEN), map.read(STATION), dispenser.map(Located::value));
+        window,
+        arrivals.orElse(Arrivals.EVEN),
+        station.map(Located::value),
+        dispenser.map(Located::value));
   }
+
+  /**
+   * What groups may name.
+   *
+   * @param dispensers kinds of dispenser
+   * @param stations where they are served; any place when none is listed
+   */
+  record Places(List<String> dispensers, List<String> stations) {}
 }

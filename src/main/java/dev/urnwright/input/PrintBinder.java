@@ -32,12 +32,12 @@ final class PrintBinder {
   static final Field<UnitSystem> UNITS =
       Field.optional(
           "units",
-          Words.choice(List.of("metric", "us"), UnitSystem.METRIC, UnitSystem.US),
+          Words.choice(List.of("metric", "us"), List.of(UnitSystem.METRIC, UnitSystem.US)),
           "what the sheets print; the file may mix both");
   static final Field<Paper> PAPER =
       Field.optional(
           "paper",
-          Words.choice(List.of("A4", "Letter"), Paper.A4, Paper.LETTER),
+          Words.choice(List.of("A4", "Letter"), List.of(Paper.A4, Paper.LETTER)),
           "the paper that the sheets are printed on");
   static final Field<Node> WINDOW =
       Field.optional(

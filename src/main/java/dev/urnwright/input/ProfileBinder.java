@@ -26,7 +26,8 @@ final class ProfileBinder {
   static final Field<Method> METHOD =
       Field.optional(
           "method",
-          Words.choice(List.of("percolation", "immersion"), Method.PERCOLATION, Method.IMMERSION),
+          Words.choice(
+              List.of("percolation", "immersion"), List.of(Method.PERCOLATION, Method.IMMERSION)),
           "whether water passes through the coffee or stands on it");
   static final Field<Node> REFERENCE =
       Field.optional(

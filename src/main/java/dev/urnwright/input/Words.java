@@ -41,15 +41,22 @@ final class Words {
   }
 
   /** One of a few words, whatever the case of its letters. */
-  @SafeVarargs
-  static <T> Kind<T> choice(List<String> names, T... values) {
-    String expected = "expected " + String.join(" or ", names);
+  static <T> Kind<T> choice(List<String> names, List<T> values) {
+    return choice("expected " + String.join(" or ", names), names, values);
+  }
+
+  static Kind<Boolean> yesOrNo() {
+    return choice(List.of("yes", "no", "true", "false"), List.of(true, false, true, false));
+  }
+
+  /** The same, told in other words. */
+  static <T> Scalar<T> choice(String expected, List<String> names, List<T> values) {
     return new Scalar<>(
         expected,
         text -> {
-          for (int i = 0; i < values.length; i++) {
+          for (int i = 0; i < values.size(); i++) {
             if (names.get(i).equalsIgnoreCase(text.strip())) {
-              return values[i];
+              return values.get(i);
             }
           }
           throw new UnreadableException(quoted(text) + " is not known", expected);

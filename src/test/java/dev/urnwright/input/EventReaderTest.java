@@ -12,6 +12,7 @@ import dev.urnwright.event.Dispenser;
 import dev.urnwright.event.Event;
 import dev.urnwright.event.GuestGroup;
 import dev.urnwright.event.GuestGroup.CoffeeShare;
+import dev.urnwright.event.Kitchen;
 import dev.urnwright.event.Note;
 import dev.urnwright.event.Paper;
 import dev.urnwright.event.Provision;
@@ -35,6 +36,8 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -123,6 +126,29 @@ class EventReaderTest {
           heel: 40 ml
           hold: 60 min
           cooling: 6 °C per hour
+      kitchen:
+        opens: 05:30
+        turnaround: 1 min
+        transfer: 2 min
+        carry: 4 min
+        cleaning: 6 min
+        cooling: 50 min
+        preheat: no
+        tap: 10 °C
+        air: -2 °C
+        concentrate: 86 °C
+        rinse: 300 ml
+      stations:
+        - name: Barn
+          carry: 5 min
+        - name: Lawn
+      heaters:
+        - name: Kettle
+          count: 2
+          capacity: 10 l
+          power: 2.8 kW
+          efficiency: 80 %
+          circuit: kitchen A
       scale_step: 2 g
       jug_mark: 20 ml
       """;
@@ -228,6 +254,126 @@ class EventReaderTest {
     assertEquals(Volume.ofMillilitres(40), airpot.heel());
     assertEquals(Optional.of(Duration.ofHours(1)), airpot.hold());
     assertEquals(6, airpot.coolingKelvinsFirstHour().orElseThrow());
+  }
+
+  @Test
+  void readsEveryKeyOfTheKitchen() throws IOException {
+    Kitchen kitchen = read(MOST).kitchen();
+    assertEquals(Optional.of(LocalTime.of(5, 30)), kitchen.opens());
+    assertEquals(
+        new Kitchen.Handling(
+            Duration.ofMinutes(1),
+            Duration.ofMinutes(2),
+            Duration.ofMinutes(4),
+            Duration.ofMinutes(6),
+            Duration.ofMinutes(50)),
+        kitchen.handling());
+    assertEquals(
+        new Kitchen.WaterCare(
+            Temperature.ofCelsius(10),
+            Temperature.ofCelsius(-2),
+            Temperature.ofCelsius(86),
+            Volume.ofMillilitres(300),
+            false),
+        kitchen.water());
+    assertEquals(Duration.ofMinutes(5), kitchen.carryTo(Optional.of("Barn")));
+    assertEquals(Duration.ofMinutes(4), kitchen.carryTo(Optional.of("Lawn")));
+    assertEquals(Duration.ofMinutes(4), kitchen.carryTo(Optional.empty()));
+    Kitchen.Heater kettle = kitchen.heaters().get(0);
+    assertEquals(1, kitchen.heaters().size());
+    assertEquals("Kettle", kettle.name());
+    assertEquals(2, kettle.count());
+    assertEquals(Volume.ofLitres(10), kettle.capacity());
+    assertEquals(Power.ofWatts(2800), kettle.power());
+    assertEquals(Share.ofPercent(80), kettle.efficiency());
+    assertEquals(Optional.of("kitchen A"), kettle.circuit());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "even,                      EVEN,   ''",
+    "Late,                      LATE,   ''",
+    "'[30 %, 50 %, 20 %]',      LISTED, '30.0 %, 50.0 %, 20.0 %'",
+    "'[0 %, 100 %]',            LISTED, '0.0 %, 100.0 %'",
+    "'[33.3 %, 33.3 %, 33.4 %]', LISTED, '33.3 %, 33.3 %, 33.4 %'"
+  })
+  void readsArrivals(String written, GuestGroup.Arrivals.Shape shape, String shares)
+      throws IOException {
+    GuestGroup.Arrivals arrivals =
+        read(MOST.replace("arrivals: late", "arrivals: " + written))
+            .groups()
+            .get(0)
+            .service()
+            .arrivals();
+    assertEquals(shape, arrivals.shape());
+    assertEquals(
+        shares,
+        arrivals.shares().stream()
+            .map(share -> share.percent() + " %")
+            .collect(Collectors.joining(", ")));
+  }
+
+  @Test
+  void notesDefaultsOfTheKitchenWhenThereIsARun() throws IOException {
+    String brewers =
+        """
+        brewers:
+          - {name: Twin, count: 1, dose: up to 480 g, water: 6 kg}
+        """;
+    assertEquals(Kitchen.USUAL, read(LEAST).kitchen());
+    assertEquals(List.of(), kitchenNotes(read(LEAST + brewers)));
+    assertEquals(List.of(), kitchenNotes(read("time: 08:00\n" + LEAST)));
+    assertEquals(
+        List.of(
+            "default-opens: Work may begin as early as the run needs it: no opening time",
+            "default-turnaround: A brewer is emptied and reloaded in 2 min",
+            "default-transfer: A dispenser is filled in 3 min",
+            "default-carry: Where no carrying time is given, the way to a station takes 3 min",
+            "default-air: The air around the dispensers is at 20 °C",
+            "default-concentrate-temperature: Concentrate leaves the brewer at 88 °C",
+            "default-rinse: Filters are not rinsed: no hot water is counted for it"),
+        kitchenNotes(read("time: 08:00\n" + LEAST + brewers)));
+  }
+
+  /** With iced guests alone nothing is kept hot; with dispensers and heaters there is more. */
+  @Test
+  void notesOnlyDefaultsOfTheKitchenThatMatter() throws IOException {
+    String most =
+        MOST.replaceAll("(?s)kitchen:\n  opens.*?stations", "stations")
+            .replace("    efficiency: 80 %\n", "");
+    assertEquals(
+        List.of(
+            "default-efficiency: Where no efficiency is given, 90 % of a heater's power reaches its"
+                + " water: Kettle",
+            "default-opens: Work may begin as early as the run needs it: no opening time",
+            "default-turnaround: A brewer is emptied and reloaded in 2 min",
+            "default-transfer: A dispenser is filled in 3 min",
+            "default-carry: Where no carrying time is given, the way to a station takes 3 min",
+            "default-cleaning: A dispenser that came back is cleaned in 5 min",
+            "default-cooling: Concentrate for iced groups is cooled for 60 min",
+            "default-tap: Heaters are filled from the tap at 59 °F", // 15 · 1.8 + 32
+            "default-air: The air around the dispensers is at 68 °F", // 20 · 1.8 + 32
+            "default-concentrate-temperature: Concentrate leaves the brewer at 190 °F", // 190.4
+            "default-rinse: Filters are not rinsed: no hot water is counted for it",
+            "default-preheat: Dispensers are rinsed hot before they are filled"),
+        kitchenNotes(read(most)));
+    String iced =
+        LEAST
+            + """
+                serve: 08:00-09:00
+                station: Lawn
+                over_ice: {poured_at: 25 °C, served_at: 5 °C}
+            brewers: [{name: Twin, count: 1, dose: up to 480 g, water: 6 kg}]
+            stations: [{name: Lawn, carry: 1 min}]
+            """;
+    assertEquals(
+        List.of(
+            "default-opens",
+            "default-turnaround",
+            "default-transfer",
+            "default-cooling",
+            "default-rinse"),
+        kitchenNotes(read(iced)).stream().map(note -> note.replaceFirst(":.*", "")).toList());
   }
 
   @Test
@@ -391,7 +537,7 @@ class EventReaderTest {
                 .replace("headcount: 30", "headcount: many")
                 .replace("scale_step: 2 g", "scale_step: 2"));
     assertEquals(4, problems.size());
-    assertEquals(List.of(8, 47, 56, 71), problems.stream().map(p -> p.location().line()).toList());
+    assertEquals(List.of(8, 47, 56, 94), problems.stream().map(p -> p.location().line()).toList());
   }
 
   private Event read(String text) throws IOException {
@@ -406,6 +552,28 @@ class EventReaderTest {
     Path file = folder.resolve("event.yaml");
     Files.writeString(file, text, StandardCharsets.UTF_8);
     return new EventReader().read(file).problems();
+  }
+
+  private static List<String> kitchenNotes(Event event) {
+    Set<String> codes =
+        Set.of(
+            "default-heater-count",
+            "default-efficiency",
+            "default-opens",
+            "default-turnaround",
+            "default-transfer",
+            "default-carry",
+            "default-cleaning",
+            "default-cooling",
+            "default-tap",
+            "default-air",
+            "default-concentrate-temperature",
+            "default-rinse",
+            "default-preheat");
+    return event.defaults().stream()
+        .filter(note -> codes.contains(note.code()))
+        .map(note -> note.code() + ": " + note.text().replace('\u00a0', ' '))
+        .toList();
   }
 
   private static List<String> codes(Event event) {
