@@ -118,6 +118,13 @@ public record BrewModel(
   }
 
   /**
+   * The ratio that gives so much beverage for each gram of dose, {@code R = (B/D + a) / (1 − v)}.
+   */
+  public double ratioGiving(double beveragePerDose) {
+    return (beveragePerDose + absorption.gramsPerGram()) / (1 - steamLoss.fraction());
+  }
+
+  /**
    * The strength that a ratio gives.
    *
    * @param ratio above {@link #dryRatio()}, and high enough for a liquid

@@ -19,10 +19,13 @@ public record Equipment(
     List<Dispenser> dispensers,
     Mass scaleStep,
     Volume jugMark) {
-  /** Copies the lists. */
+  /** Copies the lists; refuses steps of nothing. */
   public Equipment {
     brewers = List.copyOf(brewers);
     circuits = List.copyOf(circuits);
     dispensers = List.copyOf(dispensers);
+    if (scaleStep.isZero() || jugMark.litres() == 0) {
+      throw new IllegalArgumentException("a scale and a jug tell something apart");
+    }
   }
 }

@@ -5,6 +5,7 @@ import dev.urnwright.quantity.Share;
 import dev.urnwright.quantity.Strength;
 import dev.urnwright.quantity.Temperature;
 import dev.urnwright.quantity.Volume;
+import dev.urnwright.quantity.Water;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,7 +15,7 @@ import java.util.Optional;
  * @param name distinct among the groups
  * @param guests how many come and what they drink
  * @param cup the cup
- * @param strength the wanted strength of the finished beverage
+ * @param strength the wanted strength of the finished beverage, 0.1 % or more
  * @param coffees who drinks which coffee; the shares add up to 100 %
  * @param ice when it is served over ice
  * @param service when and where
@@ -29,25 +30,36 @@ public record GuestGroup(
     Optional<OverIce> ice,
     Service service,
     Location location) {
-  /** Copies the list. */
+  private static final double LEAST_PERCENT = 0.1 - 1e-9;
+
+  /** Copies the list; refuses coffee without strength, and ice that warms. */
   public GuestGroup {
     coffees = List.copyOf(coffees);
     if (coffees.isEmpty()) {
       throw new IllegalArgumentException("a group drinks at least one coffee");
+    }
+    if (strength.percent() < LEAST_PERCENT) {
+      throw new IllegalArgumentException("coffee is 0.1 % strong or more: " + strength);
+    }
+    if (ice.isPresent() && ice.get().pouredAt().compareTo(cup.servedAt()) <= 0) {
+      throw new IllegalArgumentException("ice cools: " + ice.get() + ", " + cup.servedAt());
     }
   }
 
   /**
    * How many come and what they drink.
    *
-   * @param headcount 1 or more
+   * @param headcount from 1 to 1 000 000
    * @param drinkers the share of them who drink coffee
-   * @param cupsEach cups for each drinker, above 0
+   * @param cupsEach cups for each drinker, above 0, at most 100
    */
   public record Guests(int headcount, Share drinkers, double cupsEach) {
-    /** Refuses nobody and nothing. */
+    private static final int MOST_GUESTS = 1_000_000;
+    private static final double MOST_CUPS = 100;
+
+    /** Refuses nobody and nothing, and more than anyone can serve. */
     public Guests {
-      if (headcount < 1 || !(cupsEach > 0) || Double.isInfinite(cupsEach)) {
+      if (headcount < 1 || headcount > MOST_GUESTS || !(cupsEach > 0 && cupsEach <= MOST_CUPS)) {
         throw new IllegalArgumentException(
             "a group has guests who drink something: " + headcount + " guests, " + cupsEach);
       }
@@ -59,13 +71,16 @@ public record GuestGroup(
    *
    * @param size what it holds, above 0
    * @param room left free for milk, less than {@code size}
-   * @param servedAt how warm the beverage is in it; over ice, how cold
+   * @param servedAt how warm the beverage is in it; over ice, how cold; from 0 to 99.97 °C
    */
   public record Cup(Volume size, Volume room, Temperature servedAt) {
     /** Refuses a cup with no coffee in it. */
     public Cup {
       if (room.compareTo(size) >= 0) {
         throw new IllegalArgumentException("the room must be less than the cup: " + room);
+      }
+      if (!Water.isLiquidAt(servedAt)) {
+        throw new IllegalArgumentException("a cup is served liquid: " + servedAt);
       }
     }
 
@@ -89,7 +104,14 @@ public record GuestGroup(
    * @param pouredAt how warm the beverage is when it meets the ice; the cup's {@code servedAt} is
    *     lower
    */
-  public record OverIce(Temperature pouredAt) {}
+  public record OverIce(Temperature pouredAt) {
+    /** Refuses ice and steam. */
+    public OverIce {
+      if (!Water.isLiquidAt(pouredAt)) {
+        throw new IllegalArgumentException("what is poured is liquid: " + pouredAt);
+      }
+    }
+  }
 
   /**
    * When and where the group is served.

@@ -22,13 +22,13 @@ public sealed interface Provision {
   /**
    * So much more than the mean.
    *
-   * @param extra 0 % or more of the mean, as a fraction
+   * @param extra of the mean, as a fraction, from 0 to 10
    */
   record Overage(double extra) implements Provision {
-    /** Refuses less than the mean. */
+    /** Refuses less than the mean, and eleven times as much. */
     public Overage {
-      if (!(extra >= 0) || Double.isInfinite(extra)) {
-        throw new IllegalArgumentException("an overage must be 0 or more: " + extra);
+      if (!(extra >= 0 && extra <= 10)) {
+        throw new IllegalArgumentException("an overage goes from 0 to 10 times the mean: " + extra);
       }
     }
   }

@@ -2,6 +2,8 @@ package dev.urnwright.event;
 
 import dev.urnwright.quantity.Share;
 import dev.urnwright.quantity.Temperature;
+import dev.urnwright.quantity.Water;
+import java.util.List;
 
 /**
  * What holds for all groups.
@@ -17,4 +19,13 @@ public record Serving(
     Share spill,
     Temperature serviceTemperature,
     Temperature bypassTemperature,
-    Temperature fillingTemperature) {}
+    Temperature fillingTemperature) {
+  /** Refuses ice and steam: all three are temperatures of liquid water, from 0 to 99.97 °C. */
+  public Serving {
+    for (Temperature each : List.of(serviceTemperature, bypassTemperature, fillingTemperature)) {
+      if (!Water.isLiquidAt(each)) {
+        throw new IllegalArgumentException("water is liquid from 0 to 99.97 °C: " + each);
+      }
+    }
+  }
+}

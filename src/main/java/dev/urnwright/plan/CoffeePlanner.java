@@ -27,6 +27,7 @@ final class CoffeePlanner {
   private final List<GroupNeed> needs;
   private final Map<GroupNeed, Chosen> dispensers;
   private final Mass step;
+  private final FillRounding rounding;
 
   /**
    * A planner for one coffee.
@@ -41,6 +42,7 @@ final class CoffeePlanner {
     this.needs = needs;
     this.dispensers = dispensers;
     this.step = event.equipment().scaleStep();
+    this.rounding = new FillRounding(event.equipment(), event.serving());
   }
 
   /** The plan, or nothing and the reasons among the findings' problems. */
@@ -50,19 +52,12 @@ final class CoffeePlanner {
       return Optional.empty();
     }
     Strength concentrate = brewing().strengthAt(ratio.get());
-    List<Blend> blends = needs.stream().map(need -> blend(need, concentrate)).toList();
+    List<Blend> blends = blends(concentrate);
     Blend all = sum(blends, concentrate);
     Needed needed = new Needed(brewing().forBeverage(all.concentrate(), ratio.get()), all);
 
-    FillRounding rounding = new FillRounding(event.equipment(), event.serving());
-    List<FillRounding.Share> shares = new ArrayList<>();
-    for (int i = 0; i < needs.size(); i++) {
-      shares.add(
-          rounding.share(
-              needs.get(i), Optional.ofNullable(dispensers.get(needs.get(i))), blends.get(i)));
-    }
-    Mass drawn =
-        shares.stream().map(FillRounding.Share::concentrateOfAll).reduce(Mass.ZERO, Mass::plus);
+    List<FillRounding.Share> shares = shares(blends);
+    Mass drawn = drawn(shares);
     Optional<List<Batch>> batches = batches(drawn, ratio.get(), queue, findings);
     if (batches.isEmpty()) {
       return Optional.empty();
@@ -90,13 +85,46 @@ final class CoffeePlanner {
   }
 
   private Optional<BrewRatio> ratio(Findings findings) {
-    Mass solids =
-        needs.stream()
-            .map(need -> finished(need).times(need.group().strength().fraction()))
-            .reduce(Mass.ZERO, Mass::plus);
-    return new RatioChoice(
-            model, needs, solids, event.equipment(), event.serving().bypassTemperature())
-        .choose(findings);
+    return new RatioChoice(model, needs, this::batchesAt).choose(findings);
+  }
+
+  /**
+   * How many batches a ratio takes that is strong enough for all; many where it can't be brewed.
+   */
+  private int batchesAt(BrewRatio ratio) {
+    if (event.equipment().brewers().isEmpty()) {
+      return 1;
+    }
+    Mass drawn = drawn(shares(blends(brewing().strengthAt(ratio))));
+    return split(brewing().doseFor(drawn, ratio), ratio)
+        .map(BatchSplit::count)
+        .orElse(Integer.MAX_VALUE);
+  }
+
+  private Optional<BatchSplit> split(Mass dose, BrewRatio ratio) {
+    return BatchSplit.of(
+        dose,
+        ratio,
+        brewing().beveragePerDose(ratio),
+        event.equipment(),
+        event.serving().bypassTemperature());
+  }
+
+  private List<Blend> blends(Strength concentrate) {
+    return needs.stream().map(need -> blend(need, concentrate)).toList();
+  }
+
+  private List<FillRounding.Share> shares(List<Blend> blends) {
+    List<FillRounding.Share> shares = new ArrayList<>();
+    for (int i = 0; i < needs.size(); i++) {
+      GroupNeed need = needs.get(i);
+      shares.add(rounding.share(need, Optional.ofNullable(dispensers.get(need)), blends.get(i)));
+    }
+    return shares;
+  }
+
+  private static Mass drawn(List<FillRounding.Share> shares) {
+    return shares.stream().map(FillRounding.Share::concentrateOfAll).reduce(Mass.ZERO, Mass::plus);
   }
 
   private Mass finished(GroupNeed need) {
@@ -124,9 +152,7 @@ final class CoffeePlanner {
     if (event.equipment().brewers().isEmpty()) {
       return Optional.of(List.of(batch(1, Optional.empty(), dose.roundUpTo(step), ratio)));
     }
-    double perDose = brewing().beveragePerDose(ratio);
-    Optional<BatchSplit> split =
-        BatchSplit.of(dose, ratio, perDose, event.equipment(), event.serving().bypassTemperature());
+    Optional<BatchSplit> split = split(dose, ratio);
     if (split.isEmpty()) {
       findings.refuse(
           new Unbrewable(event, model, needs, dose, ratio, findings.display()).problem());

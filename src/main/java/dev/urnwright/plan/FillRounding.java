@@ -99,7 +99,10 @@ final class FillRounding {
         new Fill.JugPour(jug, byJug.strength()));
   }
 
-  /** The water that comes nearest to the strength, and never makes less than the guests need. */
+  /**
+   * The water that comes nearest to the strength without overfilling the dispenser, and never makes
+   * less than the guests need. A step of concentrate more than needed can ask for several of water.
+   */
   private Mass bypass(Share share, Strength concentrate, Mass ice) {
     double forStrength =
         share.concentrate().grams()
@@ -108,6 +111,13 @@ final class FillRounding {
     double others = share.concentrate().grams() + ice.grams();
     Mass nearest = Mass.ofGrams(Math.max(0, forStrength - others)).roundTo(step);
     Mass enough = Mass.ofGrams(Math.max(0, share.finished().grams() - others)).roundUpTo(step);
-    return nearest.max(enough);
+    Mass fits = share.dispenser().map(d -> room(d, share)).orElse(nearest);
+    return nearest.min(fits).max(enough);
+  }
+
+  /** What fits in beside the concentrate, in whole steps. */
+  private Mass room(Dispenser dispenser, Share share) {
+    Mass full = dispenser.capacity().massOfWaterAt(share.need().filledAt());
+    return Mass.ofGrams(Math.max(0, full.grams() - share.concentrate().grams())).roundDownTo(step);
   }
 }

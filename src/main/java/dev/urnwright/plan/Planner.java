@@ -21,6 +21,9 @@ public final class Planner {
   /** Rounding adds at most a step of concentrate and one of water to a dispenser. */
   private static final int ROUNDING_STEPS = 2;
 
+  /** Nobody fills more dispensers for one group. */
+  private static final int MOST_FILLS = 10_000;
+
   /**
    * Plans an event.
    *
@@ -109,9 +112,13 @@ public final class Planner {
       Volume slack =
           Volume.ofWater(event.equipment().scaleStep().times(ROUNDING_STEPS), need.filledAt());
       Optional<Chosen> taken = choice.take(need.drawn(), slack, need.group().service().dispenser());
-      taken.ifPresentOrElse(
-          c -> chosen.put(need, c),
-          () -> findings.refuse(undispensed(event, need, slack, findings)));
+      if (taken.isEmpty()) {
+        findings.refuse(undispensed(event, need, slack, findings));
+      } else if (taken.get().fills() > MOST_FILLS) {
+        findings.refuse(tooManyFills(need, taken.get(), slack, findings));
+      } else {
+        chosen.put(need, taken.get());
+      }
     }
     new AtOnce(event, needs).problem().ifPresent(findings::refuse);
     choice
@@ -130,17 +137,33 @@ public final class Planner {
     return chosen;
   }
 
+  private static Problem tooManyFills(
+      GroupNeed need, Chosen chosen, Volume slack, Findings findings) {
+    Volume each = need.drawn().times(1.0 / MOST_FILLS);
+    return new Problem(
+        need.group().location(),
+        "group '"
+            + need.group().name()
+            + "' would take more than "
+            + MOST_FILLS
+            + " fills of "
+            + chosen.dispenser().name(),
+        "dispensers of more than "
+            + findings.display().volumeUp(each.plus(chosen.dispenser().heel()).plus(slack)));
+  }
+
   private static Problem undispensed(Event event, GroupNeed need, Volume slack, Findings findings) {
     Volume least =
         event.equipment().dispensers().stream()
+            .filter(d -> need.group().service().dispenser().map(d.name()::equals).orElse(true))
             .map(d -> d.heel().plus(slack))
             .max(Comparator.naturalOrder())
             .orElse(slack);
     return new Problem(
         need.group().location(),
-        "no dispenser is left to serve group '" + need.group().name() + "'",
+        "no dispenser listed can serve group '" + need.group().name() + "'",
         "a dispenser of more than "
-            + findings.display().volume(least)
+            + findings.display().volumeUp(least)
             + ", which its heel and the scale step take up");
   }
 }

@@ -2,17 +2,14 @@ package dev.urnwright.plan;
 
 import dev.urnwright.brew.BrewModel;
 import dev.urnwright.event.ConcentrateWish;
-import dev.urnwright.event.Equipment;
 import dev.urnwright.problem.Problem;
 import dev.urnwright.quantity.BrewRatio;
-import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Strength;
-import dev.urnwright.quantity.Temperature;
-import dev.urnwright.schedule.BatchSplit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 
 /**
  * The brew ratio of one coffee's concentrate: the one wished for, or the one that suits best.
@@ -21,32 +18,24 @@ import java.util.Optional;
  */
 final class RatioChoice {
   private static final double TENTHS = 10;
-  private static final double NOISE = 1e-9;
+
+  /** Half of what a blend forgives, so that what is found strong enough here is so there. */
+  private static final double NOISE = 0.5e-9;
 
   private final CoffeeModel model;
   private final List<GroupNeed> needs;
-  private final Mass solids;
-  private final Equipment equipment;
-  private final Temperature beverageTemperature;
+  private final ToIntFunction<BrewRatio> batches;
 
   /**
    * A choice for one coffee.
    *
    * @param needs of all its groups
-   * @param solids that the finished beverage of all its groups holds
-   * @param beverageTemperature how warm the concentrate is under the brewer
+   * @param batches how many a ratio takes; where it can't be brewed at all, more than any that can
    */
-  RatioChoice(
-      CoffeeModel model,
-      List<GroupNeed> needs,
-      Mass solids,
-      Equipment equipment,
-      Temperature beverageTemperature) {
+  RatioChoice(CoffeeModel model, List<GroupNeed> needs, ToIntFunction<BrewRatio> batches) {
     this.model = model;
     this.needs = needs;
-    this.solids = solids;
-    this.equipment = equipment;
-    this.beverageTemperature = beverageTemperature;
+    this.batches = batches;
   }
 
   /** The ratio, or nothing and the reasons among the findings' problems. */
@@ -74,10 +63,18 @@ final class RatioChoice {
                   + " is "
                   + findings.display().strength(strength)
                   + " strong",
-              "a concentrate of 1.5 % to 3 % is usual"));
+              "at most "
+                  + findings.display().strength(strongest())
+                  + "; a concentrate of 1.5 % to 3 % is usual"));
       return Optional.empty();
     }
     return checked(brewing().ratioFor(strength), findings);
+  }
+
+  /** Down to the hundredth of a percent that is printed. */
+  private Strength strongest() {
+    double percent = brewing().strengthAt(brewing().leastRatio()).percent();
+    return Strength.ofPercent(Math.floor(percent * 100 + NOISE) / 100);
   }
 
   private BrewModel brewing() {
@@ -88,6 +85,7 @@ final class RatioChoice {
   private Optional<BrewRatio> checked(BrewRatio ratio, Findings findings) {
     String name = model.coffee().name();
     if (!brewing().brewsAt(ratio)) {
+      double least = brewing().leastRatio().gramsPerGram();
       findings.refuse(
           new Problem(
               model.coffee().location(),
@@ -96,7 +94,9 @@ final class RatioChoice {
                   + " the grounds of "
                   + name
                   + " keep the water",
-              "a ratio of " + findings.display().ratio(brewing().leastRatio()) + " or more"));
+              "a ratio of "
+                  + findings.display().perGram(Math.ceil(least * TENTHS - NOISE) / TENTHS)
+                  + " or more"));
       return Optional.empty();
     }
     return served(ratio, findings);
@@ -125,7 +125,7 @@ final class RatioChoice {
     BrewRatio chosen =
         strongEnough.stream()
             .min(
-                Comparator.comparingInt(this::batches)
+                Comparator.comparingInt(batches)
                     .thenComparingDouble(ratio -> Math.abs(ratio.gramsPerGram() - wanted)))
             .orElseThrow();
     findings.note(
@@ -185,19 +185,6 @@ final class RatioChoice {
       ratios.add(BrewRatio.ofGramsPerGram(tenth / TENTHS));
     }
     return ratios;
-  }
-
-  /** How many batches a ratio takes; where it can't be brewed at all, more than any that can. */
-  private int batches(BrewRatio ratio) {
-    if (equipment.brewers().isEmpty()) {
-      return 1;
-    }
-    double perDose = brewing().beveragePerDose(ratio);
-    Mass beverage = solids.times(1 / brewing().strengthAt(ratio).fraction());
-    return BatchSplit.of(
-            brewing().doseFor(beverage, ratio), ratio, perDose, equipment, beverageTemperature)
-        .map(BatchSplit::count)
-        .orElse(Integer.MAX_VALUE);
   }
 
   private Strength leastConcentrate() {

@@ -6,6 +6,8 @@ import dev.urnwright.problem.Problem;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Mass;
+import dev.urnwright.schedule.BatchSplit;
+import dev.urnwright.schedule.DoseRange;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -26,19 +28,32 @@ record Unbrewable(
   private static final int NAMES = 3;
 
   Problem problem() {
-    List<Brewer> wateredEnough =
-        event.equipment().brewers().stream()
-            .filter(b -> ratio.waterFor(b.leastDose()).compareTo(b.greatestWater()) <= 0)
+    List<DoseRange> usable =
+        BatchSplit.ranges(
+                ratio,
+                model.brewing().beveragePerDose(ratio),
+                event.equipment(),
+                event.serving().bypassTemperature())
+            .stream()
+            .filter(DoseRange::usable)
             .toList();
-    return wateredEnough.isEmpty() ? tooLittleWater() : tooSmall(smallest(wateredEnough));
+    if (usable.isEmpty()) {
+      return tooLittleRoom();
+    }
+    DoseRange smallest =
+        usable.stream().min(Comparator.comparingLong(DoseRange::least)).orElseThrow();
+    return smallest.least() * step().grams() > dose.roundUpTo(step()).grams()
+        ? tooSmall(smallest)
+        : tooMany();
   }
 
-  private static Brewer smallest(List<Brewer> brewers) {
-    return brewers.stream().min(Comparator.comparing(Brewer::leastDose)).orElseThrow();
-  }
-
-  private Problem tooSmall(Brewer brewer) {
-    double times = brewer.leastDose().grams() / dose.grams();
+  private Problem tooSmall(DoseRange range) {
+    Mass least = step().times(range.least());
+    // Without the heels and the rounding, which do not grow with the cups.
+    double drinks =
+        needs.stream().mapToDouble(n -> n.drinks().grams() * n.group().strength().fraction()).sum();
+    Mass concentrate = Mass.ofGrams(drinks / model.brewing().strengthAt(ratio).fraction());
+    double times = least.grams() / model.brewing().doseFor(concentrate, ratio).grams();
     long cups =
         Math.round(Math.ceil(needs.stream().mapToLong(n -> n.demand().cups()).sum() * times));
     return new Problem(
@@ -49,31 +64,88 @@ record Unbrewable(
             + " of "
             + model.coffee().name()
             + ", but the least dose of "
-            + brewer.name()
+            + range.brewer().name()
             + " is "
-            + display.mass(brewer.leastDose()),
+            + display.mass(least),
         "a brewer with a least dose of "
-            + display.mass(dose.roundDownTo(event.equipment().scaleStep()))
+            + display.mass(dose.roundUpTo(step()))
             + " or less, or about "
             + cups
             + " cups to make a full batch of it");
   }
 
-  private Problem tooLittleWater() {
-    Brewer brewer = smallest(event.equipment().brewers());
-    double strongest = brewer.greatestWater().grams() / Math.max(1e-9, brewer.leastDose().grams());
+  private Problem tooMany() {
+    return new Problem(
+        model.coffee().location(),
+        groups()
+            + " need "
+            + display.mass(dose)
+            + " of "
+            + model.coffee().name()
+            + ", which is more than "
+            + BatchSplit.MOST_BATCHES
+            + " batches on the brewers listed",
+        "a brewer that takes "
+            + display.mass(dose.times(1.0 / BatchSplit.MOST_BATCHES).roundUpTo(step()))
+            + " or more a batch at "
+            + display.ratio(ratio));
+  }
+
+  /** At this ratio no brewer takes even its least dose: the water or the vessel is too little. */
+  private Problem tooLittleRoom() {
+    Brewer brewer =
+        event.equipment().brewers().stream()
+            .max(Comparator.comparingDouble(this::weakestRatio))
+            .orElseThrow();
+    Mass least = leastWeighed(brewer);
+    boolean basket = least.compareTo(brewer.greatestDose()) > 0;
+    double weakest = Math.floor(weakestRatio(brewer) * 10) / 10;
+    boolean stronger =
+        !basket && weakest >= 0.1 && model.brewing().brewsAt(BrewRatio.ofGramsPerGram(weakest));
     return new Problem(
         brewer.location(),
-        "at "
-            + display.ratio(ratio)
-            + " the least dose of "
-            + brewer.name()
-            + ", "
-            + display.mass(brewer.leastDose())
-            + ", needs more than its "
-            + display.mass(brewer.greatestWater())
-            + " of water",
-        "a ratio of " + display.perGram(Math.floor(strongest * 10) / 10) + " or stronger");
+        basket
+            ? "the scale can't weigh a dose for "
+                + brewer.name()
+                + ", which takes up to "
+                + display.mass(brewer.greatestDose())
+            : "at "
+                + display.ratio(ratio)
+                + " a dose of "
+                + display.mass(least)
+                + ", the least for "
+                + brewer.name()
+                + ", needs more than its "
+                + display.mass(brewer.greatestWater())
+                + " of water"
+                + brewer
+                    .vessel()
+                    .map(v -> " or gives more than its vessel of " + display.volume(v) + " takes")
+                    .orElse(""),
+        stronger
+            ? "a ratio of " + display.perGram(weakest) + " or stronger"
+            : "a larger brewer or a finer scale");
+  }
+
+  /** The weakest ratio at which water and vessel do for the least dose that can be weighed. */
+  private double weakestRatio(Brewer brewer) {
+    double least = leastWeighed(brewer).grams();
+    double byWater = brewer.greatestWater().roundDownTo(step()).grams() / least;
+    double byVessel =
+        brewer
+            .vessel()
+            .map(v -> v.massOfWaterAt(event.serving().bypassTemperature()).grams())
+            .map(held -> model.brewing().ratioGiving((held - step().grams()) / least))
+            .orElse(byWater);
+    return Math.min(byWater, byVessel);
+  }
+
+  private Mass leastWeighed(Brewer brewer) {
+    return brewer.leastDose().roundUpTo(step()).max(step());
+  }
+
+  private Mass step() {
+    return event.equipment().scaleStep();
   }
 
   private String groups() {

@@ -9,9 +9,13 @@ import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Share;
 import dev.urnwright.quantity.Strength;
 import dev.urnwright.quantity.Temperature;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
- * A group that a concentrate can't serve, and what would work.
+ * A group that a concentrate can't serve, and what would work. Each figure is rounded to the side
+ * on which it works as printed.
  *
  * @param model the coffee
  * @param need the group
@@ -19,12 +23,22 @@ import dev.urnwright.quantity.Temperature;
  * @param display the user's units
  */
 record Unreached(CoffeeModel model, GroupNeed need, BrewRatio ratio, Display display) {
+  private static final double NOISE = 1e-9;
+
   Problem problem() {
     boolean strongEnoughWithoutIce = need.group().strength().fraction() <= concentrate().fraction();
+    List<String> ways = new ArrayList<>();
+    if (strongEnoughWithoutIce) {
+      cooler().ifPresent(ways::add);
+    }
+    stronger().ifPresent(ways::add);
+    weaker().ifPresent(ways::add);
     return new Problem(
         need.group().location(),
         strongEnoughWithoutIce ? tooMuchIce() : tooStrong(),
-        strongEnoughWithoutIce ? coolerOr() + stronger() : stronger() + ", or ask for " + atMost());
+        ways.isEmpty()
+            ? "a group that is served weaker, or a coffee that extracts more"
+            : String.join(", or ", ways));
   }
 
   private Strength concentrate() {
@@ -45,8 +59,6 @@ record Unreached(CoffeeModel model, GroupNeed need, BrewRatio ratio, Display dis
   }
 
   private String tooMuchIce() {
-    double cup = need.cupMass().grams();
-    double water = cup * (1 - need.group().strength().fraction() / concentrate().fraction());
     return "group '"
         + need.group().name()
         + "' needs "
@@ -54,19 +66,23 @@ record Unreached(CoffeeModel model, GroupNeed need, BrewRatio ratio, Display dis
         + " of ice a cup, but at "
         + display.strength(need.group().strength())
         + " there is room for "
-        + display.mass(Mass.ofGrams(Math.max(0, water)))
+        + display.mass(Mass.ofGrams(need.cupMass().grams() * roomForWater()))
         + " of water";
   }
 
-  private String coolerOr() {
-    Share room =
-        Share.ofFraction(
-            Math.max(0, 1 - need.group().strength().fraction() / concentrate().fraction()));
-    Temperature pour = Melting.pouringTemperature(room, need.group().cup().servedAt());
-    return "pour it at " + display.temperature(floor(pour)) + " or cooler, or ";
+  private double roomForWater() {
+    return Math.max(0, 1 - need.group().strength().fraction() / concentrate().fraction());
   }
 
-  /** Down to the whole degree that is printed, so that the advice holds as printed. */
+  private Optional<String> cooler() {
+    Temperature served = need.group().cup().servedAt();
+    Temperature pour = floor(Melting.pouringTemperature(Share.ofFraction(roomForWater()), served));
+    return pour.compareTo(served) > 0
+        ? Optional.of("pour it at " + display.temperature(pour) + " or cooler")
+        : Optional.empty();
+  }
+
+  /** Down to the whole degree that is printed. */
   private Temperature floor(Temperature exact) {
     return switch (display.system()) {
       case METRIC -> Temperature.ofCelsius(Math.floor(exact.celsius()));
@@ -74,25 +90,33 @@ record Unreached(CoffeeModel model, GroupNeed need, BrewRatio ratio, Display dis
     };
   }
 
-  private String stronger() {
+  private Optional<String> stronger() {
     BrewModel brewing = model.brewing();
-    if (!brewing.reaches(need.leastConcentrate())) {
-      return "use less ice: no brew is as strong as " + display.strength(need.leastConcentrate());
+    // Up to the hundredth that is printed, then down to the tenth of a ratio.
+    Strength strength =
+        Strength.ofPercent(
+            Math.min(100, Math.ceil((need.leastConcentrate().percent() - NOISE) * 100) / 100));
+    if (!brewing.reaches(strength)) {
+      return Optional.empty();
     }
-    BrewRatio exact = brewing.ratioFor(need.leastConcentrate());
-    // Down to the tenth that is printed, so that the advice holds as printed.
-    BrewRatio printed = BrewRatio.ofGramsPerGram(Math.floor(exact.gramsPerGram() * 10) / 10);
-    return "brew it at "
-        + display.ratio(printed)
-        + " or stronger, which gives "
-        + display.strength(need.leastConcentrate())
-        + " or more";
+    double tenths = Math.floor(brewing.ratioFor(strength).gramsPerGram() * 10 + NOISE) / 10;
+    BrewRatio printed = BrewRatio.ofGramsPerGram(Math.max(0.1, tenths));
+    return brewing.brewsAt(printed) && need.isReachedBy(brewing.strengthAt(printed))
+        ? Optional.of(
+            "brew it at "
+                + display.ratio(printed)
+                + " or stronger, which gives "
+                + display.strength(strength)
+                + " or more")
+        : Optional.empty();
   }
 
-  private String atMost() {
-    return "at most "
-        + display.strength(
-            Strength.ofPercent(
-                Math.floor(concentrate().percent() * (1 - need.ice().fraction()) * 100) / 100));
+  /** Down to the hundredth that is printed; nothing where that would hardly be coffee. */
+  private Optional<String> weaker() {
+    double percent = concentrate().percent() * (1 - need.ice().fraction());
+    Strength most = Strength.ofPercent(Math.floor(percent * 100 + NOISE) / 100);
+    return most.percent() >= 0.1
+        ? Optional.of("ask for at most " + display.strength(most))
+        : Optional.empty();
   }
 }

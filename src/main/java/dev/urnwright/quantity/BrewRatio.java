@@ -16,13 +16,14 @@ public final class BrewRatio implements Comparable<BrewRatio> {
 
   private BrewRatio(double waterPerDose) {
     this.waterPerDose =
-        Checks.within(waterPerDose, 0.1, 1000, "a brew ratio", "grams of water per gram of coffee");
+        Checks.within(
+            waterPerDose, 0.1, 10_000, "a brew ratio", "grams of water per gram of coffee");
   }
 
   /**
    * The ratio of so many grams of brew water for each gram of coffee.
    *
-   * @param gramsPerGram from 0.1 to 1000
+   * @param gramsPerGram from 0.1 to 10 000; past 1:50 only a trace of coffee
    * @throws IllegalArgumentException if {@code gramsPerGram} is outside that range or NaN
    */
   public static BrewRatio ofGramsPerGram(double gramsPerGram) {

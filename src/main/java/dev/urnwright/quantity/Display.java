@@ -79,6 +79,16 @@ public record Display(UnitSystem system, Mass scaleStep) {
         : new Figure(decimal(volume.gallons(), 2), "gal");
   }
 
+  /** A volume as {@link #volume} writes it, rounded up: for a least that is to hold as printed. */
+  public Figure volumeUp(Volume volume) {
+    Volume mark =
+        system == UnitSystem.METRIC
+            ? Volume.ofMillilitres(volume.millilitres() < 999 ? 1 : 10)
+            : Volume.ofFluidOunces(volume.fluidOunces() < 63.9 ? 0.1 : 1.28);
+    double marks = Math.ceil(volume.litres() / mark.litres() - 1e-9);
+    return volume(mark.times(marks));
+  }
+
   /** A temperature to the whole degree. */
   public Figure temperature(Temperature temperature) {
     return system == UnitSystem.METRIC

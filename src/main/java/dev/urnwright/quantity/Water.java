@@ -23,6 +23,11 @@ public final class Water {
 
   private Water() {}
 
+  /** Whether water is liquid at a temperature, so that it has a {@link #densityAt density}. */
+  public static boolean isLiquidAt(Temperature temperature) {
+    return temperature.celsius() >= 0 && temperature.celsius() <= BOILING_CELSIUS;
+  }
+
   /**
    * The density of liquid water, g/l (the same number as kg/m³).
    *
@@ -34,7 +39,7 @@ public final class Water {
    */
   public static double densityAt(Temperature temperature) {
     double celsius = temperature.celsius();
-    if (!(celsius >= 0 && celsius <= BOILING_CELSIUS)) {
+    if (!isLiquidAt(temperature)) {
       throw new IllegalArgumentException(
           "liquid water has a temperature from 0 to 99.97 °C: " + celsius + " °C");
     }

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.LongStream;
 
 /**
  * How a dose is shared among batches: as few as possible, then as equal as the scale allows, two of
@@ -21,6 +20,11 @@ import java.util.stream.LongStream;
  * @param surplus what least doses force beyond the dose asked for
  */
 public record BatchSplit(List<Share> batches, Mass surplus) {
+  /** Nobody brews more batches of one coffee for one event. */
+  public static final int MOST_BATCHES = 10_000;
+
+  private static final int MANY_MORE = 20;
+
   /** Copies the list. */
   public BatchSplit {
     batches = List.copyOf(batches);
@@ -47,8 +51,9 @@ public record BatchSplit(List<Share> batches, Mass surplus) {
    * @param beveragePerDose grams of beverage for each gram of dose at that ratio, above 0
    * @param equipment one kind of brewer at least
    * @param beverageTemperature how warm the beverage is in the vessels
-   * @return empty when even one batch of the least dose is more than the dose, or when at this
-   *     ratio no brewer holds the water for its least dose
+   * @return empty when even one batch of the least dose is more than the dose, when at this ratio
+   *     no brewer holds the water or the beverage of its least dose, or when it would take more
+   *     than {@link #MOST_BATCHES}
    */
   public static Optional<BatchSplit> of(
       Mass dose,
@@ -56,51 +61,65 @@ public record BatchSplit(List<Share> batches, Mass surplus) {
       double beveragePerDose,
       Equipment equipment,
       Temperature beverageTemperature) {
-    Mass step = equipment.scaleStep();
-    List<DoseRange> ranges =
-        equipment.brewers().stream()
-            .map(
-                brewer ->
-                    DoseRange.of(
-                        brewer,
-                        ratio,
-                        beveragePerDose,
-                        brewer.vessel().map(v -> v.massOfWaterAt(beverageTemperature)),
-                        step))
-            .toList();
-    return of(dose, ranges, step);
+    return of(
+        dose,
+        ranges(ratio, beveragePerDose, equipment, beverageTemperature),
+        equipment.scaleStep());
+  }
+
+  /** What each of the brewers takes at a ratio, in their order. */
+  public static List<DoseRange> ranges(
+      BrewRatio ratio,
+      double beveragePerDose,
+      Equipment equipment,
+      Temperature beverageTemperature) {
+    return equipment.brewers().stream()
+        .map(
+            brewer ->
+                DoseRange.of(
+                    brewer,
+                    ratio,
+                    beveragePerDose,
+                    brewer.vessel().map(v -> v.massOfWaterAt(beverageTemperature)),
+                    equipment.scaleStep()))
+        .toList();
   }
 
   /**
    * Shares a dose among ranges.
    *
    * <p>Equal batches are tried first; on brewers of several kinds, each number of batches of every
-   * kind is. Where the least doses leave no way to brew just the dose, the smallest that can be
-   * brewed in the fewest batches is taken, and the difference is {@link #surplus}.
+   * kind is. A brewer whose least dose is more than the whole dose is left cold. Where the least
+   * doses leave no way to brew just the dose, the smallest that can be brewed in the fewest batches
+   * is taken, and the difference is {@link #surplus}.
    *
    * @param dose above 0
    * @param ranges what the brewers take at the planned ratio
    * @param step of the scale
-   * @return empty when even one batch of the least dose is more than the dose, or no brewer is
-   *     usable
+   * @return empty when even one batch of the least dose is more than the dose, no brewer is usable,
+   *     or it would take more than {@link #MOST_BATCHES}
    */
   static Optional<BatchSplit> of(Mass dose, List<DoseRange> ranges, Mass step) {
-    List<DoseRange> usable = ranges.stream().filter(DoseRange::usable).toList();
     long steps = Math.round(dose.roundUpTo(step).steps(step));
-    if (usable.stream().noneMatch(range -> range.least() <= steps)) {
+    List<DoseRange> usable =
+        ranges.stream().filter(DoseRange::usable).filter(range -> range.least() <= steps).toList();
+    if (usable.isEmpty()) {
       return Optional.empty();
     }
     long largest = usable.stream().mapToLong(DoseRange::greatest).max().orElseThrow();
     long fewest = ceilDiv(steps, largest);
-    // Twice the fewest batches is far enough to look for a split without surplus; a caterer would
-    // rather pour a little away than brew twice as often.
-    for (long count = fewest; count <= 2 * fewest; count++) {
+    if (fewest > MOST_BATCHES) {
+      return Optional.empty();
+    }
+    // Twice the fewest batches, or many more, is far enough to look for a split without surplus; a
+    // caterer would rather pour a little away than brew twice as often.
+    for (long count = fewest; count <= Math.min(2 * fewest, fewest + MANY_MORE); count++) {
       Optional<List<Share>> shares = exactly(steps, count, usable, step);
       if (shares.isPresent()) {
         return Optional.of(new BatchSplit(shares.get(), Mass.ZERO));
       }
     }
-    return Optional.of(withSurplus(steps, usable, step));
+    return Optional.of(withSurplus(steps, fewest, usable, step));
   }
 
   /** The number of batches. */
@@ -110,50 +129,46 @@ public record BatchSplit(List<Share> batches, Mass surplus) {
 
   private static Optional<List<Share>> exactly(
       long steps, long count, List<DoseRange> ranges, Mass step) {
+    List<Brewer> forLess = takers(steps / count, ranges);
+    List<Brewer> forMore = takers(steps / count + 1, ranges);
+    long more = steps % count;
+    if (forLess.isEmpty() || (more > 0 && forMore.isEmpty())) {
+      return ranges.size() == 1 ? Optional.empty() : unequal(steps, count, ranges, step);
+    }
     List<Share> equal = new ArrayList<>();
-    for (long dose : spread(steps, count)) {
-      List<Brewer> brewers =
-          ranges.stream().filter(range -> range.takes(dose)).map(DoseRange::brewer).toList();
-      if (brewers.isEmpty()) {
-        return ranges.size() == 1 ? Optional.empty() : unequal(steps, count, ranges, step);
-      }
-      equal.add(new Share(step.times(dose), brewers));
+    for (long i = 0; i < count; i++) {
+      equal.add(
+          i < more
+              ? new Share(step.times(steps / count + 1), forMore)
+              : new Share(step.times(steps / count), forLess));
     }
     return Optional.of(equal);
+  }
+
+  private static List<Brewer> takers(long dose, List<DoseRange> ranges) {
+    return ranges.stream().filter(range -> range.takes(dose)).map(DoseRange::brewer).toList();
   }
 
   /** The most equal of all ways to give some batches to each kind. */
   private static Optional<List<Share>> unequal(
       long steps, long count, List<DoseRange> ranges, Mass step) {
-    return KindCounts.all(count, ranges.size(), steps, ranges).stream()
+    return KindCounts.all(count, ranges, steps, steps).stream()
         .map(counts -> Levelled.of(steps, counts, ranges))
         .min(Comparator.comparingLong(Levelled::spread))
         .map(levelled -> levelled.shares(step));
   }
 
-  private static BatchSplit withSurplus(long steps, List<DoseRange> ranges, Mass step) {
-    // Some kinds' least doses are too large and the other kinds' greatest too small: brew the least
-    // doses of the kind that wastes least.
-    DoseRange range =
-        ranges.stream()
-            .min(
-                Comparator.comparingLong((DoseRange r) -> ceilDiv(steps, r.greatest()) * r.least())
-                    .thenComparingLong(r -> ceilDiv(steps, r.greatest())))
+  /** The least that so many batches can brew beyond the dose, as equal as that can be. */
+  private static BatchSplit withSurplus(long steps, long count, List<DoseRange> ranges, Mass step) {
+    Levelled least =
+        KindCounts.all(count, ranges, steps, Long.MAX_VALUE).stream()
+            .map(
+                counts ->
+                    Levelled.of(
+                        Math.max(steps, KindCounts.leastOf(counts, ranges)), counts, ranges))
+            .min(Comparator.comparingLong(Levelled::total).thenComparingLong(Levelled::spread))
             .orElseThrow();
-    long batches = Math.max(1, ceilDiv(steps, range.greatest()));
-    long each = Math.max(range.least(), ceilDiv(steps, batches));
-    List<Share> shares = new ArrayList<>();
-    for (long i = 0; i < batches; i++) {
-      shares.add(new Share(step.times(each), List.of(range.brewer())));
-    }
-    return new BatchSplit(shares, step.times(batches * each - steps));
-  }
-
-  /** So many steps in so many parts that differ by one at most, larger ones first. */
-  private static long[] spread(long steps, long parts) {
-    return LongStream.range(0, parts)
-        .map(i -> steps / parts + (i < steps % parts ? 1 : 0))
-        .toArray();
+    return new BatchSplit(least.shares(step), step.times(least.total() - steps));
   }
 
   private static long ceilDiv(long dividend, long divisor) {

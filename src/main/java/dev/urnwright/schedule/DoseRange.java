@@ -20,7 +20,7 @@ public record DoseRange(Brewer brewer, long least, long greatest) {
    * @param beveragePerDose grams of beverage for each gram of dose at this ratio
    * @param vessel what the vessel takes, when the brewer names one
    */
-  static DoseRange of(
+  public static DoseRange of(
       Brewer brewer, BrewRatio ratio, double beveragePerDose, Optional<Mass> vessel, Mass step) {
     // The brew water is weighed in steps too, and rounded up: its last part step is of no use.
     Mass water = brewer.greatestWater().roundDownTo(step);
@@ -37,7 +37,7 @@ public record DoseRange(Brewer brewer, long least, long greatest) {
   }
 
   /** Whether any dose at all can be brewed. */
-  boolean usable() {
+  public boolean usable() {
     return greatest > 0 && least <= greatest;
   }
 

@@ -4,65 +4,88 @@ import dev.urnwright.quantity.Mass;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.LongStream;
 
 /**
  * The most equal doses for given numbers of batches of each kind: every batch at the same level,
  * but for the kinds whose range doesn't reach it.
+ *
+ * @param counts batches of each range
+ * @param ranges the kinds
+ * @param total of all doses, in steps
+ * @param level the lowest at which the doses are enough, in steps
+ * @param lowered how many of the doses at the level are one step less, to come out at the total
  */
-record Levelled(List<Entry> entries) {
-  /** One batch. */
-  private record Entry(DoseRange range, long dose) {}
-
-  static Levelled of(long steps, long[] counts, List<DoseRange> ranges) {
+record Levelled(long[] counts, List<DoseRange> ranges, long total, long level, long lowered) {
+  static Levelled of(long total, long[] counts, List<DoseRange> ranges) {
     long low = 0;
     long high = ranges.stream().mapToLong(DoseRange::greatest).max().orElseThrow();
-    while (low < high) { // the lowest level at which the doses are enough
+    while (low < high) {
       long level = (low + high) / 2;
-      if (total(level, counts, ranges) >= steps) {
+      if (sum(level, counts, ranges) >= total) {
         high = level;
       } else {
         low = level + 1;
       }
     }
-    long tooMuch = total(low, counts, ranges) - steps;
-    List<Entry> entries = new ArrayList<>();
-    for (int kind = 0; kind < counts.length; kind++) {
-      DoseRange range = ranges.get(kind);
-      for (long i = 0; i < counts[kind]; i++) {
-        long dose = at(low, range);
-        if (tooMuch > 0 && dose == low && dose > range.least()) {
-          dose--;
-          tooMuch--;
-        }
-        entries.add(new Entry(range, dose));
-      }
-    }
-    return new Levelled(entries);
+    return new Levelled(counts, ranges, total, low, sum(low, counts, ranges) - total);
   }
 
+  /** The difference between the largest and the smallest dose. */
   long spread() {
-    long greatest = entries.stream().mapToLong(Entry::dose).max().orElseThrow();
-    long least = entries.stream().mapToLong(Entry::dose).min().orElseThrow();
+    long greatest = 0;
+    long least = Long.MAX_VALUE;
+    long toLower = lowered;
+    for (int kind = 0; kind < counts.length; kind++) {
+      if (counts[kind] > 0) {
+        long here = loweredOf(kind, toLower);
+        toLower -= here;
+        long dose = at(level, ranges.get(kind));
+        greatest = Math.max(greatest, here < counts[kind] ? dose : dose - 1);
+        least = Math.min(least, here > 0 ? dose - 1 : dose);
+      }
+    }
     return greatest - least;
   }
 
+  /** The batches, larger doses first. */
   List<BatchSplit.Share> shares(Mass step) {
-    return entries.stream()
-        .sorted(Comparator.comparingLong(Entry::dose).reversed())
-        .map(e -> new BatchSplit.Share(step.times(e.dose()), List.of(e.range().brewer())))
-        .toList();
+    List<BatchSplit.Share> shares = new ArrayList<>();
+    long toLower = lowered;
+    for (int kind = 0; kind < counts.length; kind++) {
+      DoseRange range = ranges.get(kind);
+      long here = loweredOf(kind, toLower);
+      toLower -= here;
+      for (long i = 0; i < counts[kind]; i++) {
+        long dose = at(level, range) - (i < here ? 1 : 0);
+        shares.add(new BatchSplit.Share(step.times(dose), List.of(range.brewer())));
+      }
+    }
+    shares.sort(Comparator.comparing(BatchSplit.Share::dose).reversed());
+    return shares;
   }
 
   /** The doses of one kind, the least first. */
-  long[] doses(DoseRange range) {
-    return entries.stream()
-        .filter(entry -> entry.range() == range)
-        .mapToLong(Entry::dose)
-        .sorted()
-        .toArray();
+  long[] doses(DoseRange wanted) {
+    long toLower = lowered;
+    for (int kind = 0; kind < counts.length; kind++) {
+      long here = loweredOf(kind, toLower);
+      toLower -= here;
+      if (ranges.get(kind) == wanted) {
+        long dose = at(level, wanted);
+        return LongStream.range(0, counts[kind]).map(i -> i < here ? dose - 1 : dose).toArray();
+      }
+    }
+    return new long[0];
   }
 
-  private static long total(long level, long[] counts, List<DoseRange> ranges) {
+  private long loweredOf(int kind, long toLower) {
+    DoseRange range = ranges.get(kind);
+    boolean atLevel = at(level, range) == level && level > range.least();
+    return atLevel ? Math.min(counts[kind], toLower) : 0;
+  }
+
+  private static long sum(long level, long[] counts, List<DoseRange> ranges) {
     long sum = 0;
     for (int kind = 0; kind < counts.length; kind++) {
       sum += counts[kind] * at(level, ranges.get(kind));
