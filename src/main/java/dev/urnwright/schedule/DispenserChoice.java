@@ -14,6 +14,9 @@ import java.util.Optional;
  * is taken only when none is free.
  */
 public final class DispenserChoice {
+  /** Less than this is binary noise: 50 − 40 − 10 ml leave nothing to draw. */
+  private static final double NOISE_LITRES = 1e-9;
+
   private final Map<Dispenser, Integer> free = new LinkedHashMap<>();
 
   /** A choice among these kinds, all of them free. */
@@ -41,7 +44,7 @@ public final class DispenserChoice {
     Optional<Chosen> chosen =
         free.keySet().stream()
             .filter(d -> kind.isEmpty() || kind.get().equals(d.name()))
-            .filter(d -> usable(d, slack) > 0)
+            .filter(d -> usable(d, slack) > NOISE_LITRES)
             .map(d -> new Chosen(d, fills(d, drawn, slack)))
             .min(
                 Comparator.comparing((Chosen c) -> c.fills() > free.get(c.dispenser()))
