@@ -9,6 +9,7 @@ import dev.urnwright.brew.ExtractionCurve.Knot;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Extraction;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -107,6 +108,6 @@ class ExtractionCurveTest {
   }
 
   private static double[] numbers(String text) {
-    return java.util.Arrays.stream(text.split(" ")).mapToDouble(Double::parseDouble).toArray();
+    return Arrays.stream(text.split(" ")).mapToDouble(Double::parseDouble).toArray();
   }
 }

@@ -105,8 +105,8 @@ class PublishedBrewsTest {
     // rule, 4.3 % apart
     double us = Mass.ofOunces(16).grams() / Volume.ofFluidOunces(256).litres();
     assertEquals(59.9, us, 0.05);
-    assertEquals(62.5, 500.0 / 8, 0);
-    assertEquals(1.043, 62.5 / us, 0.0005);
+    double metric = Mass.ofGrams(500).grams() / Volume.ofLitres(8).litres();
+    assertEquals(1.043, metric / us, 0.0005);
   }
 
   /** Concentrate of 2 gal through 1 lb, then 1 gal of bypass; 20 % extracted. */
@@ -131,7 +131,8 @@ class PublishedBrewsTest {
     double totalWater = (brew.water().grams() + gallon.grams()) / brew.dose().grams();
     assertEquals(25.0, totalWater, 0.02, source);
     // bypass is a third of all water, and 35 to 36 % of the finished beverage
-    assertEquals(33.3, 100 * gallon.grams() / (3 * gallon.grams()), 0.05, source);
+    double ofWater = gallon.grams() / (totalWater * brew.dose().grams());
+    assertEquals(33.3, 100 * ofWater, 0.05, source);
     assertEquals(ofBeverage, Math.round(100 * gallon.grams() / blend.finished().grams()), source);
   }
 

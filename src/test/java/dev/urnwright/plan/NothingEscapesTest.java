@@ -45,7 +45,7 @@ class NothingEscapesTest {
       String text = problem.toString();
       assertFalse(text.endsWith("."), text);
       assertFalse(text.contains("NaN") || text.contains("null") || text.contains("Infinity"), text);
-      assertTrue(text.matches("(?s).*\\d.*") || !problem.expected().isBlank(), text);
+      assertFalse(problem.expected().isBlank(), text);
     }
     return plan.value().isPresent();
   }
