@@ -37,7 +37,7 @@ final class BatchesSheet {
         Page.FIRST_ITEM,
         List.of(
             new Column("id", "Batch", Format.TEXT, 14),
-            new Column("coffee", "Coffee", Format.TEXT, 20),
+            new Column("coffee", "Coffee", Format.TEXT, 24),
             new Column("unit", "Brewer, as planned", Format.TEXT, 20),
             new Column("dose", "Dose" + mass, units.weighed(), 12),
             new Column("water", "Brew water" + mass, units.weighed(), 12),
@@ -148,7 +148,7 @@ final class BatchesSheet {
     Line line = line(row);
     figures(line)
         .text("id", batch.id())
-        .text("coffee", plan.coffee().name())
+        .text("coffee", Words.coffee(plan.coffee()))
         .text("unit", batch.unit().map(unit -> unit.label()).orElse("–"))
         .number("dose", units.of(brew.dose()))
         .number("water", units.of(brew.water()))
@@ -239,11 +239,11 @@ final class BatchesSheet {
             unlessSpare(
                 "IF("
                     + of("asPlanned")
-                    + "=1,ROUNDUP("
+                    + "=1,-INT(1E-6-"
                     + of("steps")
                     + "*IF([planned]=0,0,INDEX("
                     + planned("part")
-                    + ",MAX(1,[planned])))-1E-6,0),"
+                    + ",MAX(1,[planned])))),"
                     + of("each")
                     + "+([number]<="
                     + of("larger")

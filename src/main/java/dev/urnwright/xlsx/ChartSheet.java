@@ -9,7 +9,7 @@ import java.util.List;
  * The control chart, drawn from cells: what each coffee extracts and how strong each group's is.
  */
 final class ChartSheet {
-  private static final int CHART_ROWS = 34;
+  private static final int CHART_ROWS = 27;
   private static final int[] RATIOS = {10, 12, 14, 16, 18, 20};
 
   /** The chart's frame, in percent, made larger when the plan leaves it. */
@@ -109,8 +109,8 @@ final class ChartSheet {
       Entry figures = book.layout().coffees().entry(c);
       page.line(points.entry(row++))
           .with("coffee", figures)
-          .text("name", "Concentrate of " + coffee.coffee().name())
-          .text("coffee", coffee.coffee().name())
+          .text("name", "Concentrate of " + Words.coffee(coffee.coffee()))
+          .text("coffee", Words.coffee(coffee.coffee()))
           .formula(
               "extraction", "[coffee.extraction]", coffee.needed().brew().extraction().fraction())
           .formula("strength", "[coffee.strength]", coffee.needed().brew().strength().fraction());
@@ -119,7 +119,7 @@ final class ChartSheet {
             .with("coffee", figures)
             .with("dilution", book.layout().dilution().entry(row - c - 1))
             .text("name", group.group().name())
-            .text("coffee", coffee.coffee().name())
+            .text("coffee", Words.coffee(coffee.coffee()))
             .formula(
                 "extraction", "[coffee.extraction]", coffee.needed().brew().extraction().fraction())
             .formula("strength", "[dilution.strength]", group.group().strength().fraction());

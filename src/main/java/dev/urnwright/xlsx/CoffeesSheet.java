@@ -6,6 +6,7 @@ import dev.urnwright.event.BrewProfile;
 import dev.urnwright.event.ConcentrateWish;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Needed;
+import dev.urnwright.plan.Plan;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -16,14 +17,19 @@ final class CoffeesSheet {
   private static final int LABEL_WIDTH = 46;
   private static final int COFFEE_WIDTH = 20;
 
-  /** Past 30 % a brew would be more solids than water. */
-  private static final String CHECK =
-      "IF([perDose]<=0,\"The grounds keep all the water: raise the ratio\",IF([strength]>0.3,"
-          + "\"Hardly any water: raise the ratio\",IF([greatest]=0,\"No brewer takes the water for"
-          + " its least dose\",IF(AND([steps]>0,[steps]<[least]),\"Less than the least dose of any"
-          + " brewer\",\""
-          + Page.OK
-          + "\"))))";
+  /** Past a strength of 30 % a brew would be more solids than water. */
+  private static String check(Plan plan) {
+    return "IF([perDose]<=0,\"The grounds keep all the water: raise the ratio\",IF([strength]>0.3,"
+        + "\"Hardly any water: raise the ratio\",IF([greatest]=0,\"No brewer takes the water for its"
+        + " least dose\",IF(AND([steps]>0,[steps]<[least]),\"Less than the least dose of any"
+        + " brewer\",IF([batchesBefore]+[batches]>"
+        + BatchesSheet.rows(plan)
+        + ",\"More batches than this sheet has rows\",IF([fillsBefore]+[fills]>"
+        + FillsSheet.rows(plan)
+        + ",\"More fills than this sheet has rows\",\""
+        + Page.OK
+        + "\"))))))";
+  }
 
   /** What formulas of other sheets, or people, call by name. */
   private static final List<String> NAMED =
@@ -163,7 +169,7 @@ final class CoffeesSheet {
     brews(line, plan);
     needed(line, plan, item);
     brewed(line, plan, item);
-    line.check("check", CHECK);
+    line.check("check", check(book.plan()));
     behind(line, plan, item);
   }
 
@@ -172,7 +178,7 @@ final class CoffeesSheet {
     boolean constant = model.curve().knots().size() == 1;
     boolean immersion = plan.coffee().profile().method() == BrewProfile.Method.IMMERSION;
     double ratio = ratio(plan);
-    line.text("name", plan.coffee().name())
+    line.text("name", Words.coffee(plan.coffee()))
         .text("key", plan.coffee().key())
         .text("method", immersion ? "Immersion" : "Percolation")
         .text("why", why(plan.coffee().concentrate(), constant))

@@ -25,6 +25,7 @@ import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTDLbls;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterSer;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTValAx;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STDLblPos;
 
 /** A native scatter chart. Every series has line properties of its own, or it may not show. */
@@ -155,6 +156,10 @@ final class ControlChart {
 
   void draw() {
     chart.plot(data);
+    // Else spreadsheets show the axes in the format of the cells behind the first series.
+    for (CTValAx axis : chart.getCTChart().getPlotArea().getValAxArray()) {
+      axis.getNumFmt().setSourceLinked(false);
+    }
   }
 
   private XDDFScatterChartData.Series series(

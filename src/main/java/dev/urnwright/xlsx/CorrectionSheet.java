@@ -91,7 +91,7 @@ final class CorrectionSheet {
   private Entry readings(CoffeePlan coffee, int number) {
     Entry entry = grid.entry(item++);
     Line line = page.line(entry).with("coffee", book.layout().coffees().entry(number));
-    line.text("name", coffee.coffee().name(), Look.HEADING)
+    line.text("name", Words.coffee(coffee.coffee()), Look.HEADING)
         .text("what", "Concentrate reads", Look.HEADER);
     List<Correction> corrections = coffee.onTheDay().corrections();
     int planned = planned(corrections);
@@ -135,7 +135,9 @@ final class CorrectionSheet {
         Correction correction = corrections.get(i);
         line.formula(
             reading(i),
-            "IF([service.fills]=0,0,"
+            "IF(OR([service.fills]=0,[first]>"
+                + FillsSheet.rows(book.plan())
+                + "),0,"
                 + formula(figure, correction.planned(), "[readings." + reading(i) + "]")
                 + ")",
             value(figure, correction.pours().get(g)),

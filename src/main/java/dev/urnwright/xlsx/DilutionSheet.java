@@ -24,7 +24,7 @@ final class DilutionSheet {
         Page.FIRST_ITEM,
         List.of(
             new Column("name", "Group", Format.TEXT, 26),
-            new Column("coffee", "Coffee", Format.TEXT, 18),
+            new Column("coffee", "Coffee", Format.TEXT, 24),
             new Column("cups", "Cups", Format.COUNT, 7),
             new Column("cupMass", "One cup" + mass, units.exact(), 9),
             new Column("drinks", "All cups and spill" + mass, units.exact(), 11),
@@ -90,7 +90,7 @@ final class DilutionSheet {
         .with("service", layout.service().entry(item))
         .with("coffee", layout.coffees().entry(FillOrder.coffee(book.plan(), item)))
         .text("name", group.name())
-        .text("coffee", plan.coffee().name())
+        .text("coffee", Words.coffee(plan.coffee()))
         .formula("cups", "[group.cups]", plan.demand().cups())
         .formula(
             "cupMass",

@@ -41,7 +41,7 @@ final class FillsSheet {
         List.of(
             new Column("id", "Fill", Format.TEXT, 13),
             new Column("group", "Group", Format.TEXT, 26),
-            new Column("coffee", "Coffee", Format.TEXT, 18),
+            new Column("coffee", "Coffee", Format.TEXT, 24),
             new Column("dispenser", "Dispenser", Format.TEXT, 18),
             new Column("concentrate", "Concentrate" + mass, units.weighed(), 12),
             new Column("bypass", "Bypass water" + mass, units.weighed(), 10),
@@ -166,7 +166,7 @@ final class FillsSheet {
         .number("coffeeNumber", coffee + 1)
         .text("id", fill.id())
         .text("group", fill.groupName())
-        .text("coffee", group.coffee().name())
+        .text("coffee", Words.coffee(group.coffee()))
         .text("dispenser", fill.dispenser().map(d -> d.name()).orElse("One vessel of your own"))
         .number("concentrate", concentrate)
         .number("bypass", units.of(blend.bypass()))

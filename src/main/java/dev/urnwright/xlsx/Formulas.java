@@ -11,7 +11,7 @@ final class Formulas {
 
   /** The next whole number of steps, as an amount. */
   static String up(String amount, String step) {
-    return "(ROUNDUP((" + amount + ")/" + step + "-" + NOISE + ",0)*" + step + ")";
+    return "(" + stepsUp(amount, step) + "*" + step + ")";
   }
 
   /** The last whole number of steps at or below an amount, as a number of steps. */
@@ -21,7 +21,7 @@ final class Formulas {
 
   /** The next whole number of steps, as a number of steps. */
   static String stepsUp(String amount, String step) {
-    return "ROUNDUP((" + amount + ")/" + step + "-" + NOISE + ",0)";
+    return ceiling("(" + amount + ")/" + step);
   }
 
   /** The nearest whole number of steps, as an amount; a half goes up. */
@@ -29,8 +29,8 @@ final class Formulas {
     return "(INT((" + amount + ")/" + step + "+0.5+" + NOISE + ")*" + step + ")";
   }
 
-  /** The smallest whole number at or above a number. */
+  /** The smallest whole number at or above a number; rounding up would take 0 less noise to -1. */
   static String ceiling(String number) {
-    return "ROUNDUP((" + number + ")-" + NOISE + ",0)";
+    return "-INT(" + NOISE + "-(" + number + "))";
   }
 }

@@ -46,7 +46,7 @@ final class GroupsSheet {
         Page.FIRST_ITEM,
         List.of(
             new Column("name", "Group", Format.TEXT, 26),
-            new Column("coffee", "Coffee", Format.TEXT, 18),
+            new Column("coffee", "Coffee", Format.TEXT, 24),
             new Column("headcount", "Guests", Format.COUNT, 9),
             new Column("drinkers", "Coffee drinkers", Format.SHARE, 10),
             new Column("share", "Of them this coffee", Format.SHARE, 10),
@@ -100,7 +100,7 @@ final class GroupsSheet {
             .with("first", grid.entry(first))
             .with("odds", book.layout().odds().entry(item))
             .text("name", group.name())
-            .text("coffee", plan.coffee().name());
+            .text("coffee", Words.coffee(plan.coffee()));
     shared(line, item == first, "headcount", group.guests().headcount());
     shared(line, item == first, "drinkers", group.guests().drinkers().fraction());
     shared(line, item == first, "cupsEach", group.guests().cupsEach());
@@ -117,13 +117,13 @@ final class GroupsSheet {
   private static final String CUPS =
       "IF("
           + OddsSheet.COUNTED
-          + ",[odds.cups],ROUNDUP([mean]*(1+IF("
+          + ",[odds.cups],-INT(1E-9-[mean]*(1+IF("
           + Inputs.PROVISION
           + "=\""
           + InputsSheet.Rule.OVERAGE.words
           + "\","
           + Inputs.OVERAGE
-          + ",0))*(1-1E-9)-1E-9,0))";
+          + ",0))*(1-1E-9)))";
 
   private static final String CHECK =
       "IF([room]>=[cup],\"No room for coffee\",IF([strength]<=0,\"No strength\",IF([share]<0,\"Shares above 100 %\","

@@ -169,7 +169,7 @@ final class ReferenceSheet {
         page.line(layout.ranges().entry(row++))
             .with("brewer", layout.brewers().entry(b))
             .with("coffee", layout.coffees().entry(c))
-            .text("coffee", coffee.coffee().name())
+            .text("coffee", Words.coffee(coffee.coffee()))
             .number("number", c + 1)
             .text("brewer", brewers.get(b).name())
             .formula("least", Formulas.stepsUp("[brewer.least]", Inputs.SCALE_STEP), range[0])

@@ -22,7 +22,7 @@ final class ServiceSheet {
         Page.FIRST_ITEM,
         List.of(
             new Column("name", "Group", Format.TEXT, 26),
-            new Column("coffee", "Coffee", Format.TEXT, 18),
+            new Column("coffee", "Coffee", Format.TEXT, 24),
             new Column("dispenser", "Dispenser", Format.TEXT, 22),
             new Column("capacity", "Capacity, " + units.volume(), units.volumes(), 10),
             new Column("heel", "Heel, " + units.volume(), units.volumes(), 8),
@@ -98,7 +98,7 @@ final class ServiceSheet {
             .with("group", layout.groups().entry(item))
             .with("dilution", layout.dilution().entry(item))
             .text("name", plan.group().name())
-            .text("coffee", plan.coffee().name());
+            .text("coffee", Words.coffee(plan.coffee()));
     dispenser(book, line, fill.dispenser());
     Mass heel = fill.dispenser().map(d -> d.heel().massOfWaterAt(filledAt)).orElse(Mass.ZERO);
     double fills = plan.fills().size();

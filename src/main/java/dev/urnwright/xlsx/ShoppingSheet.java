@@ -56,7 +56,7 @@ final class ShoppingSheet {
     Optional<ShoppingLine.Packs> packs = book.plan().shopping().get(item).packs();
     Optional<Money> price = bag.flatMap(Coffee.Bag::price);
     line.with("coffee", book.layout().coffees().entry(item))
-        .text("item", plan.coffee().name())
+        .text("item", Words.coffee(plan.coffee()))
         .formula("amount", "[coffee.brewedDose]", book.units().of(plan.brewed().brew().dose()))
         .text("currency", price.map(p -> p.currency().getCurrencyCode()).orElse(""));
     bag.ifPresentOrElse(

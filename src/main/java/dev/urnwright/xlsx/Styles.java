@@ -107,6 +107,7 @@ final class Styles {
         line(style);
       }
       case INPUT -> {
+        style.setQuotePrefixed(key.format().isText());
         fill(style, INPUT_FILL);
         line(style);
         box(style);

@@ -1,12 +1,14 @@
 package dev.urnwright.xlsx;
 
+import dev.urnwright.event.Coffee;
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** Makes the user's words safe for a cell, a sheet's foot or a name. */
 final class Words {
   private static final int LONGEST_CELL = 32_000;
   private static final int LONGEST_FOOT = 80;
-  private static final Pattern CONTROLS = Pattern.compile("[\\p{Cntrl}\\uFFFE\\uFFFF]+");
+  private static final Pattern CONTROLS = Pattern.compile(" *[\\p{Cntrl}\\uFFFE\\uFFFF]+ *");
   private static final Pattern LONE_SURROGATES =
       Pattern.compile(
           "[\\uD800-\\uDBFF](?![\\uDC00-\\uDFFF])|(?<![\\uD800-\\uDBFF])[\\uDC00-\\uDFFF]");
@@ -36,9 +38,10 @@ final class Words {
     return plain(text).replaceAll("[^\\p{L}\\p{Nd}]+", "_");
   }
 
-  /** The text as a literal in a formula. */
-  static String literal(String text) {
-    return '"' + plain(text).replace("\"", "\"\"") + '"';
+  /** What sheets call a coffee: a decaf is never without the word. */
+  static String coffee(Coffee coffee) {
+    boolean unsaid = coffee.decaf() && !coffee.name().toLowerCase(Locale.ROOT).contains("decaf");
+    return unsaid ? coffee.name() + " (decaf)" : coffee.name();
   }
 
   private static String plain(String text) {
