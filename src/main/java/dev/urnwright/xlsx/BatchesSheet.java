@@ -146,7 +146,7 @@ final class BatchesSheet {
     double strength = brew.strength().fraction();
     double solids = units.of(brew.solids());
     Line line = line(row);
-    figures(line)
+    BatchFormulas.of(line, !book.plan().event().equipment().brewers().isEmpty())
         .text("id", batch.id())
         .text("coffee", Words.coffee(plan.coffee()))
         .text("unit", batch.unit().map(unit -> unit.label()).orElse("–"))
@@ -181,7 +181,8 @@ final class BatchesSheet {
   }
 
   private void spare(int row) {
-    Cached cached = figures(line(row).spare());
+    Cached cached =
+        BatchFormulas.of(line(row).spare(), !book.plan().event().equipment().brewers().isEmpty());
     for (String key :
         List.of(
             "id",
@@ -209,117 +210,5 @@ final class BatchesSheet {
   private Line line(int row) {
     Line line = page.line(layout.batches().entry(row)).number("row", row + 1);
     return row == 0 ? line : line.with("above", layout.batches().entry(row - 1));
-  }
-
-  /** The formulas of a row, the same in all rows but the first. */
-  private Cached figures(Line line) {
-    boolean first = line.entry().item() == 0;
-    boolean brewers = !book.plan().event().equipment().brewers().isEmpty();
-    return new Cached(line)
-        .formula(
-            "coffeeNumber",
-            "IF([row]>" + total() + ",\"\",MATCH([row]-1," + coffee("batchesBefore") + "))")
-        .formula("number", unlessSpare("[row]-" + of("batchesBefore")))
-        .formula("id", unlessSpare(of("key") + "&\"-\"&[number]"))
-        .formula("coffee", unlessSpare(of("name")))
-        .formula(
-            "planned",
-            unlessSpare(
-                "IFERROR(MATCH([coffeeNumber]*"
-                    + ReferenceSheet.BATCH_REACH
-                    + "+[number],"
-                    + planned("at")
-                    + ",0),0)"))
-        .formula(
-            "unit",
-            unlessSpare(
-                "IF([planned]=0,\"Any that is free\",INDEX(" + planned("unit") + ",[planned]))"))
-        .formula(
-            "dose",
-            unlessSpare(
-                "IF("
-                    + of("asPlanned")
-                    + "=1,-INT(1E-6-"
-                    + of("steps")
-                    + "*IF([planned]=0,0,INDEX("
-                    + planned("part")
-                    + ",MAX(1,[planned])))),"
-                    + of("each")
-                    + "+([number]<="
-                    + of("larger")
-                    + "))*"
-                    + Inputs.SCALE_STEP))
-        .formula("water", unlessSpare(Formulas.up("[dose]*" + of("ratio"), Inputs.SCALE_STEP)))
-        .formula(
-            "byVolume", unlessSpare("[water]/" + WaterTable.densityAt(Inputs.FILLING_TEMPERATURE)))
-        .formula("ratio", unlessSpare("IF([dose]<=0,0,[water]/[dose])"))
-        .formula(
-            "knot",
-            unlessSpare(Extractions.row("[coffeeNumber]", "[ratio]", of("knots"), of("firstKnot"))))
-        .formula("way", unlessSpare(Extractions.way("[knot]", "[ratio]")))
-        .formula("dissolved", unlessSpare(Extractions.at("[knot]", "[way]")))
-        .formula(
-            "beverage",
-            unlessSpare("MAX(0,[water]*(1-" + of("steam") + ")-[dose]*" + of("absorption") + ")"))
-        .formula(
-            "strength",
-            unlessSpare(
-                "IF([beverage]<=0,0,[dissolved]*[dose]/IF("
-                    + of("immersion")
-                    + "=1,[water]*(1-"
-                    + of("steam")
-                    + ")+[dissolved]*[dose],[beverage]))"))
-        .formula("solids", unlessSpare("[strength]*[beverage]"))
-        .formula("from", first ? "0" : "[above.from]+SUM([above.beverage])")
-        .formula("solidsBefore", first ? "0" : "[above.solidsBefore]+SUM([above.solids])")
-        .formula("share", "SUM([strength])")
-        .formula("check", brewers ? unlessSpare(CHECK) : unlessSpare("\"" + Page.OK + "\""));
-  }
-
-  private static final String STEPS = "ROUND([dose]/" + Inputs.SCALE_STEP + ",0)";
-
-  private static final String CHECK =
-      "IF(COUNTIFS("
-          + range("number")
-          + ",[coffeeNumber],"
-          + range("least")
-          + ",\"<=\"&"
-          + STEPS
-          + ","
-          + range("greatest")
-          + ",\">=\"&"
-          + STEPS
-          + ")=0,\"No brewer takes this dose\",IF([planned]=0,\""
-          + Page.OK
-          + "\",IF(OR("
-          + plannedRange("least")
-          + ">"
-          + STEPS
-          + ","
-          + plannedRange("greatest")
-          + "<"
-          + STEPS
-          + "),\"Not on that brewer\",\""
-          + Page.OK
-          + "\")))";
-
-  private static String plannedRange(String key) {
-    return "INDEX(" + range(key) + ",INDEX(" + planned("range") + ",MAX(1,[planned])))";
-  }
-
-  private static String unlessSpare(String formula) {
-    return "IF([coffeeNumber]=\"\",\"\"," + formula + ")";
-  }
-
-  private static String coffee(String key) {
-    return CoffeesSheet.all(key);
-  }
-
-  private static String of(String key) {
-    return "INDEX(" + coffee(key) + ",[coffeeNumber])";
-  }
-
-  private static String total() {
-    return "SUM(" + coffee("batches") + ")";
   }
 }

@@ -170,7 +170,7 @@ final class CoffeesSheet {
     needed(line, plan, item);
     brewed(line, plan, item);
     line.check("check", check(book.plan()));
-    behind(line, plan, item);
+    new CoffeeWorkings(book, item).write(line);
   }
 
   private void brews(Line line, CoffeePlan plan) {
@@ -212,7 +212,7 @@ final class CoffeesSheet {
   }
 
   /** The planned ratio without the binary noise of a quotient: 13, not 12.999999999999998. */
-  private static double ratio(CoffeePlan plan) {
+  static double ratio(CoffeePlan plan) {
     return Math.rint(plan.needed().brew().ratio().gramsPerGram() * 1e10) / 1e10;
   }
 
@@ -253,15 +253,14 @@ final class CoffeesSheet {
   }
 
   private String ofGroups(Grid grid, String key, int item) {
-    int first = firstGroup(item);
-    return grid.fullRange(key, first, book.plan().coffees().get(item).groups().size());
+    return ofGroups(book.plan(), grid, key, item);
   }
 
-  private int firstGroup(int item) {
-    return book.plan().coffees().stream()
-        .limit(item)
-        .mapToInt(coffee -> coffee.groups().size())
-        .sum();
+  /** A figure of all groups that drink a coffee; they stand together. */
+  static String ofGroups(Plan plan, Grid grid, String key, int item) {
+    int first =
+        plan.coffees().stream().limit(item).mapToInt(coffee -> coffee.groups().size()).sum();
+    return grid.fullRange(key, first, plan.coffees().get(item).groups().size());
   }
 
   private void brewed(Line line, CoffeePlan plan, int item) {
@@ -292,97 +291,6 @@ final class CoffeesSheet {
         + ","
         + BatchesSheet.all(key)
         + ")";
-  }
-
-  private void behind(Line line, CoffeePlan plan, int item) {
-    BrewModel model = book.plan().brewing(plan);
-    BrewBalance brew = plan.needed().brew();
-    boolean immersion = plan.coffee().profile().method() == BrewProfile.Method.IMMERSION;
-    int knots = model.curve().knots().size();
-    int firstKnot = 1 + knotsBefore(item);
-    line.number("immersion", immersion ? 1 : 0)
-        .formula("perDose", "[ratio]*(1-[steam])-[absorption]", model.beveragePerDose(brew.ratio()))
-        .number("firstKnot", firstKnot)
-        .number("knots", Math.max(2, knots))
-        .formula(
-            "knot",
-            Extractions.row(Integer.toString(item + 1), "[ratio]", "[knots]", "[firstKnot]"),
-            firstKnot + Extractions.pieceAt(model.curve(), ratio(plan)))
-        .formula(
-            "way",
-            Extractions.way("[knot]", "[ratio]"),
-            Extractions.wayAt(model.curve(), ratio(plan)));
-    BatchShares shares = BatchShares.of(book, plan);
-    batches(line, plan, item, shares);
-    before(line, plan, item);
-  }
-
-  private void batches(Line line, CoffeePlan plan, int item, BatchShares shares) {
-    int kinds = book.plan().event().equipment().brewers().size();
-    line.formula(
-        "steps",
-        "IF([perDose]<=0,0," + Formulas.stepsUp("[drawn]/[perDose]", Inputs.SCALE_STEP) + ")",
-        shares.steps());
-    if (kinds == 0) {
-      line.number("least", 0).formula("greatest", "MAX(1,[steps])", shares.greatest());
-    } else {
-      line.formula(
-              "least",
-              "MIN(" + layout.ranges().fullRange("usable", item * kinds, kinds) + ")",
-              shares.least())
-          .formula(
-              "greatest",
-              "MAX(" + layout.ranges().fullRange("greatest", item * kinds, kinds) + ")",
-              shares.greatest());
-    }
-    line.number("asPlanned", shares.equal() ? 0 : 1);
-    if (shares.equal()) {
-      line.formula(
-          "batches", "IF([greatest]=0,0,ROUNDUP([steps]/[greatest],0))", plan.batches().size());
-    } else {
-      line.number("batches", plan.batches().size());
-    }
-    line.formula(
-            "each",
-            "IF([batches]=0,0,IF(INT([steps]/[batches])>=[least],INT([steps]/[batches]),"
-                + "MAX([least],ROUNDUP([steps]/[batches],0))))",
-            shares.each())
-        .formula(
-            "larger",
-            "IF([batches]=0,0,IF(INT([steps]/[batches])>=[least],MOD([steps],[batches]),0))",
-            shares.larger());
-  }
-
-  private void before(Line line, CoffeePlan plan, int item) {
-    line.formula(
-        "fills", "SUM(" + ofGroups(layout.service(), "fills", item) + ")", plan.fills().size());
-    if (item == 0) {
-      line.number("batchesBefore", 0).number("fillsBefore", 0).number("beverageBefore", 0);
-      return;
-    }
-    List<CoffeePlan> earlier = book.plan().coffees().subList(0, item);
-    line.with("prior", layout.coffees().entry(item - 1))
-        .formula(
-            "batchesBefore",
-            "[prior.batchesBefore]+[prior.batches]",
-            earlier.stream().mapToInt(coffee -> coffee.batches().size()).sum())
-        .formula(
-            "fillsBefore",
-            "[prior.fillsBefore]+[prior.fills]",
-            earlier.stream().mapToInt(coffee -> coffee.fills().size()).sum())
-        .formula(
-            "beverageBefore",
-            "[prior.beverageBefore]+[prior.brewedBeverage]",
-            earlier.stream()
-                .mapToDouble(coffee -> units.of(coffee.brewed().brew().beverage()))
-                .sum());
-  }
-
-  private int knotsBefore(int item) {
-    return book.plan().coffees().stream()
-        .limit(item)
-        .mapToInt(coffee -> Math.max(2, book.plan().brewing(coffee).curve().knots().size()))
-        .sum();
   }
 
   private void finish(int coffees) {

@@ -24,6 +24,9 @@ final class CorrectionSheet {
     }
   }
 
+  /** Then the readings stand again, on a page of their own. */
+  private static final int GROUPS_ON_A_PAGE = 14;
+
   private final Book book;
   private final Page page;
   private final Grid grid;
@@ -82,7 +85,11 @@ final class CorrectionSheet {
       CoffeePlan coffee = book.plan().coffees().get(c);
       Entry readingsRow = readings(coffee, c);
       for (int g = 0; g < coffee.groups().size(); g++) {
-        group(coffee, g, groupRow++, c, readingsRow);
+        if (g > 0 && g % GROUPS_ON_A_PAGE == 0) {
+          page.sheet().setRowBreak(grid.row("name", item) - 1);
+          readingsRow = readings(coffee, c);
+        }
+        group(coffee, g, groupRow++, readingsRow);
       }
       item++;
     }
@@ -115,7 +122,7 @@ final class CorrectionSheet {
     throw new IllegalArgumentException("no correction is for the planned reading");
   }
 
-  private void group(CoffeePlan coffee, int g, int groupRow, int c, Entry readingsRow) {
+  private void group(CoffeePlan coffee, int g, int groupRow, Entry readingsRow) {
     GroupPlan group = coffee.groups().get(g);
     int place = FillOrder.of(book.plan()).indexOf(groupRow);
     double before = firstFill(place);

@@ -159,7 +159,7 @@ final class FillsSheet {
     Blend cup = group.cup().blend();
     double iceShare = cup.ice().grams() / cup.finished().grams();
     double concentrate = units.of(blend.concentrate());
-    Cached cached = figures(line(row));
+    Cached cached = FillFormulas.of(line(row));
     cached
         .number("place", place + 1)
         .number("groupRow", groupRow + 1)
@@ -202,7 +202,7 @@ final class FillsSheet {
   }
 
   private void spare(int row) {
-    Cached cached = figures(line(row).spare());
+    Cached cached = FillFormulas.of(line(row).spare());
     for (Column column : layout.fills().columns()) {
       if (!column.key().equals("row") && !column.key().equals("gap")) {
         cached.text(column.key(), "");
@@ -213,154 +213,5 @@ final class FillsSheet {
   private Line line(int row) {
     Line line = page.line(layout.fills().entry(row)).number("row", row + 1);
     return row == 0 ? line : line.with("above", layout.fills().entry(row - 1));
-  }
-
-  private Cached figures(Line line) {
-    String step = Inputs.SCALE_STEP;
-    String start =
-        line.entry().item() == 0
-            ? ofCoffee("beverageBefore")
-            : "IF([coffeeNumber]=[above.coffeeNumber],[above.to],"
-                + ofCoffee("beverageBefore")
-                + ")";
-    String drawn = "(" + solidsUpTo("[to]") + "-" + solidsUpTo("[from]") + ")";
-    String plannedLiquid = "([plannedConcentrate]+[plannedBypass])";
-    String thinned = "AND([reading]>0,[forTotal]<=[plannedConcentrate])";
-    String density = WaterTable.densityAt("[filledAt]");
-    return new Cached(line)
-        .formula(
-            "place",
-            "IF([row]>SUM("
-                + CoffeesSheet.all("fills")
-                + "),\"\",MATCH([row]-1,"
-                + order("before")
-                + "))")
-        .formula("groupRow", used("INDEX(" + order("group") + ",[place])"))
-        .formula("coffeeNumber", used("INDEX(" + order("coffee") + ",[place])"))
-        .formula("id", used(ofCoffee("key") + "&\"-F\"&([row]-" + ofCoffee("fillsBefore") + ")"))
-        .formula("group", used(ofService("name")))
-        .formula("coffee", used(ofCoffee("name")))
-        .formula("dispenser", used(ofService("dispenser")))
-        .formula("filledAt", used(ofService("filledAt")))
-        .formula("wanted", used(ofGroup("strength")))
-        .formula("iceShare", used(ofGroup("iceShare")))
-        .formula("plannedConcentrate", used(ofService("concentrateEach")))
-        .formula("from", used(start))
-        .formula("to", used("[from]+[plannedConcentrate]"))
-        .formula(
-            "drawnStrength",
-            used("IF([plannedConcentrate]<=0,0," + drawn + "/[plannedConcentrate])"))
-        .formula("plannedIce", used(ofService("finishedEach") + "*[iceShare]"))
-        .formula(
-            "plannedBypass",
-            used(
-                "MAX("
-                    + Formulas.nearest(
-                        "MAX(0,[plannedConcentrate]*[drawnStrength]/[wanted]-[plannedConcentrate]-[plannedIce])",
-                        step)
-                    + ","
-                    + Formulas.up(
-                        "MAX(0,"
-                            + ofService("finishedEach")
-                            + "-[plannedConcentrate]-[plannedIce])",
-                        step)
-                    + ")"))
-        .formula("reading", used("SUM(" + ofCoffee("reading") + ")"))
-        .formula(
-            "forTotal",
-            used(
-                "IF([reading]<=0,\"\",MIN("
-                    + plannedLiquid
-                    + ","
-                    + Formulas.up(plannedLiquid + "/(1-[iceShare])*[wanted]/[reading]", step)
-                    + "))"))
-        .formula("concentrate", used("IF(" + thinned + ",[forTotal],[plannedConcentrate])"))
-        .formula(
-            "bypass",
-            used(
-                "IF([reading]<=0,[plannedBypass],IF("
-                    + thinned
-                    + ","
-                    + plannedLiquid
-                    + "-[forTotal],MIN([plannedBypass],"
-                    + Formulas.nearest(
-                        "MAX(0,[plannedConcentrate]*[reading]/[wanted]*(1-[iceShare])-[plannedConcentrate])",
-                        step)
-                    + ")))"))
-        .formula("total", used("[concentrate]+[bypass]"))
-        .formula("ice", used("IF([reading]<=0,[plannedIce],[total]*[iceShare]/(1-[iceShare]))"))
-        .formula("volume", used("[total]/" + density))
-        .formula(
-            "full",
-            used(
-                "IF(SUM("
-                    + ofService("capacity")
-                    + ")<=0,\"\",MIN(1,[volume]/"
-                    + ofService("capacity")
-                    + "))"))
-        .formula("jug", used(Formulas.nearest("[bypass]/" + density, Inputs.JUG_MARK)))
-        .formula(
-            "strength",
-            used(
-                "IF([total]<=0,0,[concentrate]*IF([reading]<=0,[drawnStrength],[reading])/([total]+[ice]))"))
-        .formula("short", used("MAX(0," + cups(plannedLiquid) + "-" + cups("[total]") + ")"))
-        .formula(
-            "check",
-            used(
-                "IF(AND([reading]>0,[strength]<[wanted]*0.99),\"Too weak, even undiluted\",IF(AND(SUM("
-                    + ofService("capacity")
-                    + ")>0,[volume]>"
-                    + ofService("capacity")
-                    + "),\"More than it holds\",\""
-                    + Page.OK
-                    + "\"))"));
-  }
-
-  private static String cups(String liquid) {
-    return "INT(MAX(0,"
-        + liquid
-        + "-"
-        + ofService("heelMass")
-        + ")/("
-        + ofGroup("cupMass")
-        + "*(1+"
-        + Inputs.SPILL
-        + ")*(1-[iceShare]))+1E-9)";
-  }
-
-  /** Solids in all concentrate up to a place in it. */
-  private static String solidsUpTo(String place) {
-    String batch = "MATCH(" + place + "," + BatchesSheet.all("from") + ")";
-    return "(INDEX("
-        + BatchesSheet.all("solidsBefore")
-        + ","
-        + batch
-        + ")+("
-        + place
-        + "-INDEX("
-        + BatchesSheet.all("from")
-        + ","
-        + batch
-        + "))*INDEX("
-        + BatchesSheet.all("share")
-        + ","
-        + batch
-        + "))";
-  }
-
-  private static String used(String formula) {
-    return "IF([place]=\"\",\"\"," + formula + ")";
-  }
-
-  private static String ofCoffee(String key) {
-    return "INDEX(" + CoffeesSheet.all(key) + ",[coffeeNumber])";
-  }
-
-  private static String ofService(String key) {
-    return "INDEX(" + ServiceSheet.all(key) + ",[groupRow])";
-  }
-
-  private static String ofGroup(String key) {
-    return "INDEX(" + DilutionSheet.all(key) + ",[groupRow])";
   }
 }

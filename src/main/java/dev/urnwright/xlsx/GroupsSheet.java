@@ -51,8 +51,8 @@ final class GroupsSheet {
             new Column("drinkers", "Coffee drinkers", Format.SHARE, 10),
             new Column("share", "Of them this coffee", Format.SHARE, 10),
             new Column("cupsEach", "Cups each", Format.CUPS, 8),
-            new Column("cup", "Cup, " + units.volume(), Format.CUPS, 8),
-            new Column("room", "Room for milk, " + units.volume(), Format.CUPS, 9),
+            new Column("cup", "Cup, " + units.volume(), units.cups(), 8),
+            new Column("room", "Room for milk, " + units.volume(), units.cups(), 9),
             new Column("servedAt", "Served at, " + units.temperature(), units.temperatures(), 9),
             new Column(
                 "pouredAt", "Poured over ice at, " + units.temperature(), units.temperatures(), 10),

@@ -4,6 +4,7 @@ import dev.urnwright.event.Event;
 import dev.urnwright.event.Provision;
 import dev.urnwright.event.Serving;
 import dev.urnwright.event.Window;
+import dev.urnwright.quantity.Temperature;
 import dev.urnwright.xlsx.Styles.Look;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
@@ -220,7 +221,7 @@ final class InputsSheet {
 
   private void temperature(String label, String name, double value, String note) {
     Units units = book.units();
-    double boiling = units.of(dev.urnwright.quantity.Temperature.ofCelsius(99.9));
+    double boiling = units.of(Temperature.ofCelsius(99.9));
     number(
         label,
         name,

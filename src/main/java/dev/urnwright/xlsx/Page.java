@@ -10,9 +10,11 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.ConditionalFormattingRule;
 import org.apache.poi.ss.usermodel.FontFormatting;
 import org.apache.poi.ss.usermodel.IndexedColors;
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -143,9 +145,7 @@ final class Page {
   /** Checks that don't say {@link #OK} turn red and bold. */
   Page markChecks(CellRangeAddress cells) {
     var formatting = sheet.getSheetConditionalFormatting();
-    String first =
-        new org.apache.poi.ss.util.CellReference(cells.getFirstRow(), cells.getFirstColumn())
-            .formatAsString();
+    String first = new CellReference(cells.getFirstRow(), cells.getFirstColumn()).formatAsString();
     ConditionalFormattingRule rule =
         formatting.createConditionalFormattingRule(
             "AND(" + first + "<>\"\"," + first + "<>\"" + OK + "\")");
@@ -228,10 +228,10 @@ final class Page {
     print.setFitWidth((short) 1);
     print.setFitHeight((short) 0);
     sheet.setFitToPage(true);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 0.5);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.RIGHT, 0.5);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.TOP, 0.8);
-    sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.BOTTOM, 0.7);
+    sheet.setMargin(PageMargin.LEFT, 0.5);
+    sheet.setMargin(PageMargin.RIGHT, 0.5);
+    sheet.setMargin(PageMargin.TOP, 0.8);
+    sheet.setMargin(PageMargin.BOTTOM, 0.7);
     sheet.getHeader().setLeft(Words.foot(event.name()));
     sheet.getHeader().setRight(event.date().map(Object::toString).orElse(""));
     sheet.getFooter().setLeft("&A");

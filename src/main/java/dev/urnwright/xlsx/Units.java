@@ -87,6 +87,11 @@ record Units(UnitSystem system, Mass scaleStep) {
     return Format.decimals(metric() ? 0 : 1);
   }
 
+  /** The volume of a cup, to the millilitre or the hundredth of a fluid ounce. */
+  Format cups() {
+    return Format.decimals(metric() ? 0 : 2);
+  }
+
   Format temperatures() {
     return new Format("0.#");
   }
