@@ -1,8 +1,8 @@
 package dev.urnwright.xlsx;
 
-import dev.urnwright.event.Brewer;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.quantity.Mass;
+import dev.urnwright.schedule.DoseRange;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  * @param equal whether the planned batches are as equal as the formulas make them
  * @param steps the dose for the fills, in scale steps
  * @param least the least dose of any brewer that can be used
- * @param greatest the greatest dose of any brewer
+ * @param greatest the greatest dose of any brewer whose least dose is not more than the whole
  * @param each what every batch takes at least
  * @param larger how many batches take one step more
  */
@@ -22,14 +22,13 @@ record BatchShares(boolean equal, long steps, long least, long greatest, long ea
     Mass step = book.plan().event().equipment().scaleStep();
     double perDose = book.plan().brewing(plan).beveragePerDose(plan.needed().brew().ratio());
     long steps = Math.round(plan.brewed().drawn().times(1 / perDose).roundUpTo(step).steps(step));
-    List<Brewer> brewers = book.plan().event().equipment().brewers();
-    long least = brewers.isEmpty() ? 0 : ReferenceSheet.NO_DOSE;
-    long greatest = brewers.isEmpty() ? Math.max(1, steps) : 0;
-    for (Brewer brewer : brewers) {
-      long[] range = EquipmentSheet.range(book, plan, brewer);
-      if (range[1] > 0) {
-        least = Math.min(least, range[0]);
-        greatest = Math.max(greatest, range[1]);
+    List<DoseRange> ranges = EquipmentSheet.ranges(book.plan(), plan);
+    long least = ranges.isEmpty() ? 0 : ReferenceSheet.NO_DOSE;
+    long greatest = ranges.isEmpty() ? Math.max(1, steps) : 0;
+    for (DoseRange range : ranges) {
+      if (range.usable()) {
+        least = Math.min(least, range.least());
+        greatest = Math.max(greatest, range.least() <= steps ? range.greatest() : 0);
       }
     }
     int count = plan.batches().size();

@@ -56,7 +56,7 @@ final class CoffeeWorkings {
               shares.least())
           .formula(
               "greatest",
-              "MAX(" + book.layout().ranges().fullRange("greatest", item * kinds, kinds) + ")",
+              "MAX(" + book.layout().ranges().fullRange("reach", item * kinds, kinds) + ")",
               shares.greatest());
     }
     line.number("asPlanned", shares.equal() ? 0 : 1);

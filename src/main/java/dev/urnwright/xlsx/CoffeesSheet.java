@@ -20,7 +20,9 @@ final class CoffeesSheet {
   /** Past a strength of 30 % a brew would be more solids than water. */
   private static String check(Plan plan) {
     return "IF([perDose]<=0,\"The grounds keep all the water: raise the ratio\",IF([strength]>0.3,"
-        + "\"Hardly any water: raise the ratio\",IF([greatest]=0,\"No brewer takes the water for its"
+        + "\"Hardly any water: raise the ratio\",IF([least]>="
+        + ReferenceSheet.NO_DOSE
+        + ",\"No brewer takes the water for its"
         + " least dose\",IF(AND([steps]>0,[steps]<[least]),\"Less than the least dose of any"
         + " brewer\",IF([batchesBefore]+[batches]>"
         + BatchesSheet.rows(plan)

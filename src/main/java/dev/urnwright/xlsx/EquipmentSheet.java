@@ -4,8 +4,9 @@ import dev.urnwright.event.Brewer;
 import dev.urnwright.event.Dispenser;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Plan;
-import dev.urnwright.quantity.Mass;
-import dev.urnwright.quantity.Temperature;
+import dev.urnwright.quantity.BrewRatio;
+import dev.urnwright.schedule.BatchSplit;
+import dev.urnwright.schedule.DoseRange;
 import dev.urnwright.xlsx.Styles.Look;
 import java.util.List;
 
@@ -120,21 +121,13 @@ final class EquipmentSheet {
     Validation.whole(0, 10_000, "How many").on(page.sheet(), grid, "count", 0, items);
   }
 
-  /** What a brewer takes of a coffee, least and greatest, in scale steps; as planned. */
-  static long[] range(Book book, CoffeePlan coffee, Brewer brewer) {
-    Mass step = book.plan().event().equipment().scaleStep();
-    double ratio = coffee.needed().brew().ratio().gramsPerGram();
-    Mass water = brewer.greatestWater().roundDownTo(step);
-    Mass greatest = brewer.greatestDose().min(water.times(1 / ratio));
-    if (brewer.vessel().isPresent()) {
-      Temperature warm = book.plan().event().serving().bypassTemperature();
-      Mass held = brewer.vessel().get().massOfWaterAt(warm);
-      double perDose =
-          coffee.needed().brew().beverage().grams() / coffee.needed().brew().dose().grams();
-      greatest = greatest.min(held.minus(step.min(held)).times(1 / perDose));
-    }
-    long least = Math.round(brewer.leastDose().roundUpTo(step).steps(step));
-    long most = Math.round(greatest.roundDownTo(step).steps(step));
-    return new long[] {least, most > 0 && least <= most ? most : 0};
+  /** What each brewer takes of a coffee, in scale steps; as planned. */
+  static List<DoseRange> ranges(Plan plan, CoffeePlan coffee) {
+    BrewRatio ratio = coffee.needed().brew().ratio();
+    return BatchSplit.ranges(
+        ratio,
+        plan.brewing(coffee).beveragePerDose(ratio),
+        plan.event().equipment(),
+        plan.event().serving().bypassTemperature());
   }
 }

@@ -48,11 +48,13 @@ final class FillFormulas {
         .formula(
             "plannedBypass",
             used(
-                "MAX("
+                "MAX(MIN("
                     + Formulas.nearest(
                         "MAX(0,[plannedConcentrate]*[drawnStrength]/[wanted]-[plannedConcentrate]-[plannedIce])",
                         step)
                     + ","
+                    + fits(density)
+                    + "),"
                     + Formulas.up(
                         "MAX(0,"
                             + ofService("finishedEach")
@@ -108,6 +110,20 @@ final class FillFormulas {
                     + "),\"More than it holds\",\""
                     + Page.OK
                     + "\"))"));
+  }
+
+  /**
+   * The water that a dispenser holds beside its concentrate; no limit for a vessel of one's own.
+   */
+  private static String fits(String density) {
+    String room = "MAX(0," + ofService("capacity") + "*" + density + "-[plannedConcentrate])";
+    return "IF(SUM("
+        + ofService("capacity")
+        + ")<=0,1E+9,"
+        + Formulas.stepsDown(room, Inputs.SCALE_STEP)
+        + "*"
+        + Inputs.SCALE_STEP
+        + ")";
   }
 
   private static String cups(String liquid) {

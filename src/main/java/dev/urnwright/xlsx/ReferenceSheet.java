@@ -5,6 +5,7 @@ import dev.urnwright.event.Brewer;
 import dev.urnwright.plan.Batch;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.GroupPlan;
+import dev.urnwright.schedule.DoseRange;
 import dev.urnwright.xlsx.Styles.Look;
 import java.util.List;
 
@@ -59,12 +60,13 @@ final class ReferenceSheet {
         new Column("brewer", "Brewer", Format.TEXT, 18),
         new Column("least", "Least dose, steps", Format.COUNT, 9),
         new Column("greatest", "Greatest dose, steps; 0: none", Format.COUNT, 10),
-        new Column("usable", "Least dose, if usable", Format.COUNT, 10));
+        new Column("usable", "Least dose, if usable", Format.COUNT, 10),
+        new Column("reach", "Greatest, if the dose reaches its least", Format.COUNT, 10));
   }
 
   static Grid plannedBatches() {
     return at(
-        17,
+        18,
         new Column("at", "Batch looked up at", Format.WHOLE, 10),
         new Column("unit", "Brewed on, as planned", Format.TEXT, 20),
         new Column("range", "Its row in what a brewer takes", Format.WHOLE, 10),
@@ -73,21 +75,21 @@ final class ReferenceSheet {
 
   static Grid order() {
     return at(
-        22,
+        23,
         new Column("group", "Filled in this order: row of the group", Format.WHOLE, 10),
         new Column("coffee", "Coffee", Format.WHOLE, 8),
         new Column("before", "Fills before it", Format.COUNT, 8));
   }
 
-  private static final int CONSTANTS_COLUMN = 26;
+  private static final int CONSTANTS_COLUMN = 27;
 
   static void write(Book book) {
     Page page =
         Page.of(book, Layout.REFERENCE, true)
             .widths(
                 List.of(
-                    11, 13, 13, 3, 8, 8, 10, 10, 10, 3, 16, 8, 18, 9, 10, 10, 3, 10, 20, 10, 10, 3,
-                    10, 8, 8, 3, 30, 14))
+                    11, 13, 13, 3, 8, 8, 10, 10, 10, 3, 16, 8, 18, 9, 10, 10, 10, 3, 10, 20, 10, 10,
+                    3, 10, 8, 8, 3, 30, 14))
             .title(
                 "Behind the formulas",
                 "Density of water: IAPWS Industrial Formulation 1997, region 1, at 101.325 kPa;"
@@ -148,8 +150,11 @@ final class ReferenceSheet {
     int row = 0;
     for (int c = 0; c < book.plan().coffees().size(); c++) {
       CoffeePlan coffee = book.plan().coffees().get(c);
+      List<DoseRange> ranges = EquipmentSheet.ranges(book.plan(), coffee);
+      double steps = BatchShares.of(book, coffee).steps();
       for (int b = 0; b < brewers.size(); b++) {
-        long[] range = EquipmentSheet.range(book, coffee, brewers.get(b));
+        DoseRange range = ranges.get(b);
+        double greatest = range.usable() ? range.greatest() : 0;
         String water =
             Formulas.stepsDown("[brewer.water]", Inputs.SCALE_STEP) + "*" + Inputs.SCALE_STEP;
         String held =
@@ -172,15 +177,19 @@ final class ReferenceSheet {
             .text("coffee", Words.coffee(coffee.coffee()))
             .number("number", c + 1)
             .text("brewer", brewers.get(b).name())
-            .formula("least", Formulas.stepsUp("[brewer.least]", Inputs.SCALE_STEP), range[0])
+            .formula("least", Formulas.stepsUp("[brewer.least]", Inputs.SCALE_STEP), range.least())
             .formula(
                 "greatest",
                 "IF([coffee.perDose]<=0,0,IF(" + most + "<[least],0," + most + "))",
-                range[1])
+                greatest)
+            .formula(
+                "reach",
+                "IF([least]<=[coffee.steps],[greatest],0)",
+                range.least() <= steps ? greatest : 0)
             .formula(
                 "usable",
                 "IF([greatest]>0,[least]," + NO_DOSE + ")",
-                range[1] > 0 ? range[0] : NO_DOSE);
+                greatest > 0 ? range.least() : NO_DOSE);
       }
     }
     for (String key : List.of("number", "least", "greatest")) {
@@ -249,7 +258,7 @@ final class ReferenceSheet {
     for (InputsSheet.Rule rule : InputsSheet.Rule.values()) {
       page.put(++row, CONSTANTS_COLUMN, rule.words, Look.TEXT);
     }
-    book.name(RULES, "'" + Layout.REFERENCE + "'!$AA$" + (first + 1) + ":$AA$" + (row + 1));
+    book.name(RULES, "'" + Layout.REFERENCE + "'!$AB$" + (first + 1) + ":$AB$" + (row + 1));
   }
 
   private void constant(int row, String label, String name, double value) {
@@ -257,6 +266,6 @@ final class ReferenceSheet {
     var cell = page.row(row).createCell(CONSTANTS_COLUMN + 1);
     cell.setCellStyle(book.styles().of(Look.RESULT, new Format("0.00##")));
     cell.setCellValue(value);
-    book.name(name, "'" + Layout.REFERENCE + "'!$AB$" + (row + 1));
+    book.name(name, "'" + Layout.REFERENCE + "'!$AC$" + (row + 1));
   }
 }

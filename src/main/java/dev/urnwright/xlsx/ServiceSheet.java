@@ -138,7 +138,11 @@ final class ServiceSheet {
             "check",
             fill.dispenser().isEmpty()
                 ? "\"" + Page.OK + "\""
-                : "IF(" + usable(density) + "<=0,\"Too small for its heel\",\"" + Page.OK + "\")");
+                : "IF("
+                    + usable(density)
+                    + "<=1E-6,\"Too small for its heel\",\""
+                    + Page.OK
+                    + "\")");
   }
 
   private static void dispenser(Book book, Line line, Optional<Dispenser> dispenser) {

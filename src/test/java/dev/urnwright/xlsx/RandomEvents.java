@@ -184,7 +184,7 @@ final class RandomEvents {
     return new GuestGroup(
         "Group " + number,
         new GuestGroup.Guests(
-            10 + random.nextInt(200),
+            10 + random.nextInt(90),
             Share.ofPercent(40 + random.nextInt(61)),
             each[random.nextInt(anyCups ? each.length : 3)]),
         new GuestGroup.Cup(
