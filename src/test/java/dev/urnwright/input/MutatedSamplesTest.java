@@ -76,6 +76,7 @@ class MutatedSamplesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
+        "samples/autumn-conference.yaml",
         "samples/harvest-supper.yaml",
         "samples/corner-cafe.yaml",
         "samples/office-carafes.yaml",

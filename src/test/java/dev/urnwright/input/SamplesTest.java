@@ -9,6 +9,7 @@ import dev.urnwright.plan.Planner;
 import dev.urnwright.problem.Checked;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -17,6 +18,7 @@ class SamplesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
+        "samples/autumn-conference.yaml",
         "samples/harvest-supper.yaml",
         "samples/corner-cafe.yaml",
         "samples/office-carafes.yaml",
@@ -44,5 +46,10 @@ class SamplesTest {
         plan.cautions().stream()
             .noneMatch(caution -> List.of("refill", "circuit").contains(caution.code())),
         plan.cautions()::toString);
+  }
+
+  @Test
+  void theOneTooTightCanBeReadAllTheSame() {
+    assertEquals(List.of(), new EventReader().read(Path.of("samples/too-tight.yaml")).problems());
   }
 }
