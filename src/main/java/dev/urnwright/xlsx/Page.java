@@ -167,10 +167,12 @@ final class Page {
 
   /** Makes every row as high as its longest words need. */
   void finish() {
+    List<CellRangeAddress> merged = sheet.getMergedRegions();
     for (Row row : sheet) {
       int lines = 1;
       for (Cell cell : row) {
-        if (cell.getCellStyle().getWrapText() && !isMerged(cell)) {
+        if (cell.getCellStyle().getWrapText()
+            && merged.stream().noneMatch(region -> region.isInRange(cell))) {
           lines = Math.max(lines, lines(shown(cell), widths.get(cell.getColumnIndex())));
         }
       }
@@ -180,10 +182,6 @@ final class Page {
         row.setHeightInPoints(16);
       }
     }
-  }
-
-  private boolean isMerged(Cell cell) {
-    return sheet.getMergedRegions().stream().anyMatch(region -> region.isInRange(cell));
   }
 
   private static String shown(Cell cell) {
