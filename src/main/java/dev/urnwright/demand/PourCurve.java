@@ -9,9 +9,9 @@ import dev.urnwright.quantity.Share;
  * of its window to all at the end.
  *
  * <p>With {@code s} the part of the window that has passed, from 0 to 1, guests who come evenly
- * have drunk {@code s}, early ones {@code 1 − (1 − s)²}, late ones {@code s²}: twice the even rate
- * at the busy end, falling to nothing at the other. Explicit shares are even within each of their
- * intervals.
+ * have drunk {@code s}, early ones {@code s(4 − s)/3}, late ones {@code s(s + 2)/3}: twice as many
+ * at the busy end as at the other, and a steady change between. Explicit shares are even within
+ * each of their intervals.
  */
 public final class PourCurve {
   private final double start;
@@ -61,8 +61,8 @@ public final class PourCurve {
     double s = (minute - start) / length;
     return switch (shape) {
       case EVEN -> s;
-      case EARLY -> 1 - (1 - s) * (1 - s);
-      case LATE -> s * s;
+      case EARLY -> s * (4 - s) / 3;
+      case LATE -> s * (s + 2) / 3;
       case LISTED -> listedBy(s);
     };
   }
@@ -79,8 +79,8 @@ public final class PourCurve {
     double s =
         switch (shape) {
           case EVEN -> share;
-          case EARLY -> 1 - Math.sqrt(1 - share);
-          case LATE -> Math.sqrt(share);
+          case EARLY -> 2 - Math.sqrt(4 - 3 * share);
+          case LATE -> Math.sqrt(1 + 3 * share) - 1;
           case LISTED -> listedAt(share);
         };
     return start + s * length;

@@ -5,6 +5,7 @@ import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Strength;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Draws concentrate out of batches, one batch after the other. */
 final class ConcentrateTap {
@@ -12,13 +13,24 @@ final class ConcentrateTap {
   private static final double NOISE_GRAMS = 1e-6;
 
   private final List<Batch> batches;
+  private final double[] available; // grams of each
   private int batch;
   private double leftGrams;
-  private int drawn;
 
-  ConcentrateTap(List<Batch> batches) {
+  /**
+   * A tap.
+   *
+   * @param batches one for each order
+   * @param orders that may say how much is to be drawn of each
+   */
+  ConcentrateTap(List<Batch> batches, List<BrewOrder> orders) {
     this.batches = batches;
-    this.leftGrams = batches.get(0).brew().beverage().grams();
+    this.available =
+        IntStream.range(0, batches.size())
+            .mapToDouble(
+                i -> orders.get(i).drawn().orElse(batches.get(i).brew().beverage()).grams())
+            .toArray();
+    this.leftGrams = available[0];
   }
 
   /**
@@ -29,19 +41,14 @@ final class ConcentrateTap {
    */
   record Drawn(List<Draw> draws, Strength strength) {}
 
-  /** Numbers the draws from 1. */
-  int nextNumber() {
-    return ++drawn;
-  }
-
   Drawn draw(Mass wanted) {
     List<Draw> draws = new ArrayList<>();
     double missing = wanted.grams();
     double solids = 0;
     while (missing > NOISE_GRAMS) {
-      if (leftGrams <= NOISE_GRAMS && batch < batches.size() - 1) {
+      while (leftGrams <= NOISE_GRAMS && batch < batches.size() - 1) {
         batch++;
-        leftGrams = batches.get(batch).brew().beverage().grams();
+        leftGrams = available[batch];
       }
       // The last batch gives what noise has kept from the sums.
       double part = batch == batches.size() - 1 ? missing : Math.min(missing, leftGrams);

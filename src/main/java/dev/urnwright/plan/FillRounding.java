@@ -9,7 +9,6 @@ import dev.urnwright.quantity.Strength;
 import dev.urnwright.quantity.Temperature;
 import dev.urnwright.quantity.Volume;
 import dev.urnwright.schedule.DispenserChoice.Chosen;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -56,28 +55,40 @@ final class FillRounding {
   }
 
   /**
-   * The fills of each share, drawn from the batches in the order in which the groups are served.
+   * Whose turn it is to draw concentrate.
    *
-   * @param batches enough for all shares
+   * @param share index of the share
+   * @param number of the fill within it, from 0
    */
-  List<List<Fill>> fill(String coffeeKey, List<Share> shares, List<Batch> batches) {
-    ConcentrateTap tap = new ConcentrateTap(batches);
-    Fill[][] fills = new Fill[shares.size()][];
-    IntStream.range(0, shares.size())
+  record Turn(int share, int number) {}
+
+  /** All fills, first those of the groups that are served first. */
+  List<Turn> inServiceOrder(List<Share> shares) {
+    return IntStream.range(0, shares.size())
         .boxed()
         .sorted(Comparator.comparing(i -> ServiceOrder.of(shares.get(i).need().group())))
-        .forEach(
-            i -> {
-              Share share = shares.get(i);
-              fills[i] = new Fill[share.fills()];
-              for (int n = 0; n < share.fills(); n++) {
-                fills[i][n] =
-                    fill(coffeeKey + "-F" + tap.nextNumber(), share, tap.draw(share.concentrate()));
-              }
-            });
-    List<List<Fill>> all = new ArrayList<>();
-    Arrays.stream(fills).map(List::of).forEach(all::add);
-    return all;
+        .flatMap(i -> IntStream.range(0, shares.get(i).fills()).mapToObj(n -> new Turn(i, n)))
+        .toList();
+  }
+
+  /**
+   * The fills of each share, drawn from the batches.
+   *
+   * @param sequence every fill of every share once
+   * @param tap with enough for all shares
+   */
+  List<List<Fill>> fill(
+      String coffeeKey, List<Share> shares, List<Turn> sequence, ConcentrateTap tap) {
+    Fill[][] fills = new Fill[shares.size()][];
+    for (int i = 0; i < fills.length; i++) {
+      fills[i] = new Fill[shares.get(i).fills()];
+    }
+    for (int turn = 0; turn < sequence.size(); turn++) {
+      Share share = shares.get(sequence.get(turn).share());
+      fills[sequence.get(turn).share()][sequence.get(turn).number()] =
+          fill(coffeeKey + "-F" + (turn + 1), share, tap.draw(share.concentrate()));
+    }
+    return Arrays.stream(fills).map(List::of).toList();
   }
 
   private Fill fill(String id, Share share, ConcentrateTap.Drawn drawn) {

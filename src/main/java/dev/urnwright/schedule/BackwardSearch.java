@@ -10,7 +10,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -43,6 +42,7 @@ final class BackwardSearch {
 
   private double incumbent = Double.NEGATIVE_INFINITY;
   private double dropped = Double.NEGATIVE_INFINITY;
+  private long expanded;
 
   /**
    * What a search found.
@@ -60,10 +60,14 @@ final class BackwardSearch {
 
   /** One batch on the clock, and those after it. */
   private record Placement(
-      Placement later, int coffee, int kind, long doseSteps, int start, int ready) {}
+      Placement later, Leg leg, Leg.Choice choice, int kind, int start, int ready) {
+    int coffee() {
+      return leg.coffee();
+    }
+  }
 
   private static final class State {
-    int[] progress; // of all legs
+    long[] progress; // of all legs
     int last; // no further batch is ready after this minute
     int[] free; // for each unit, the minute until which it can still be used; falling in each kind
     double value;
@@ -115,6 +119,7 @@ final class BackwardSearch {
         return best.map(this::found);
       }
       Map<Progress, List<State>> next = new HashMap<>();
+      expanded += layer.size();
       layer.forEach(state -> expand(state, next));
       layer = narrowed(next.values());
     }
@@ -129,6 +134,11 @@ final class BackwardSearch {
     return Arrays.stream(legsOfCoffee).allMatch(ofCoffee -> current(state, ofCoffee) < 0);
   }
 
+  /** How many states were looked at. */
+  long expanded() {
+    return expanded;
+  }
+
   /** The best value that a dropped state might have reached; minus infinity when none was. */
   double droppedBound() {
     return dropped;
@@ -136,7 +146,7 @@ final class BackwardSearch {
 
   private State root() {
     State root = new State();
-    root.progress = new int[numbers];
+    root.progress = new long[numbers];
     root.free = new int[units];
     Arrays.fill(root.free, FREE);
     root.last = FREE;
@@ -170,19 +180,32 @@ final class BackwardSearch {
    */
   private void dropUncontended(List<State> children) {
     if (legsOfCoffee.length > 1) {
-      children.removeIf(
-          child ->
-              children.stream()
-                  .map(other -> other.placements)
-                  .collect(Collectors.groupingBy(Placement::coffee))
-                  .entrySet()
-                  .stream()
-                  .filter(entry -> entry.getKey() != child.placements.coffee())
-                  .anyMatch(
-                      entry ->
-                          entry.getValue().stream()
-                              .allMatch(other -> goesBefore(other, child.placements))));
+      List<State> all = List.copyOf(children);
+      children.removeIf(child -> isUncontended(child.placements, all));
     }
+  }
+
+  private boolean isUncontended(Placement placement, List<State> children) {
+    for (int coffee = 0; coffee < legsOfCoffee.length; coffee++) {
+      if (coffee != placement.coffee() && allGoBefore(coffee, placement, children)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a coffee has choices, and all of them go before a placement. */
+  private boolean allGoBefore(int coffee, Placement placement, List<State> children) {
+    boolean any = false;
+    for (State child : children) {
+      if (child.placements.coffee() == coffee) {
+        any = true;
+        if (!goesBefore(child.placements, placement)) {
+          return false;
+        }
+      }
+    }
+    return any;
   }
 
   private boolean goesBefore(Placement other, Placement placement) {
@@ -221,8 +244,7 @@ final class BackwardSearch {
           State child = child(state, kind, start, ready);
           child.progress[offsets[index] + choice.number()] += choice.by();
           child.value = state.value + choice.grams() * ready;
-          child.placements =
-              new Placement(state.placements, leg.coffee(), kind, choice.doseSteps(), start, ready);
+          child.placements = new Placement(state.placements, leg, choice, kind, start, ready);
           children.add(child);
         }
       }
@@ -371,15 +393,16 @@ final class BackwardSearch {
               p.coffee(),
               p.kind(),
               unit - firstUnit[p.kind()],
-              p.doseSteps(),
+              p.choice().doseSteps(),
               p.start(),
-              p.ready()));
+              p.ready(),
+              p.choice().grams()));
     }
     return batches;
   }
 
   /** How far all legs have come, as a key. */
-  private record Progress(int[] numbers) {
+  private record Progress(long[] numbers) {
     @Override
     public boolean equals(Object other) {
       return other instanceof Progress progress && Arrays.equals(progress.numbers, numbers);

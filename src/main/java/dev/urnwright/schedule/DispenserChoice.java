@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
 
 /**
  * Which kind of dispenser serves a group, and how many of it: the fewest fills, then the least left
@@ -32,20 +34,34 @@ public final class DispenserChoice {
    */
   public record Chosen(Dispenser dispenser, int fills) {}
 
+  /** Takes dispensers for one coffee of one group, however long it is poured. */
+  Optional<Chosen> take(Volume drawn, Volume slack, Optional<String> kind) {
+    return take(drawn, slack, kind, dispenser -> OptionalInt.of(1));
+  }
+
   /**
    * Takes dispensers for one coffee of one group.
    *
    * @param drawn what is drawn from them, as warm as it is filled in, above 0
    * @param slack room kept free in each for rounding
    * @param kind the name of the kind that the user wants, when there is one
+   * @param leastFills how many fills of a kind its hold asks for at least; empty where it is too
+   *     short
    * @return empty when no dispenser is listed that serves
    */
-  public Optional<Chosen> take(Volume drawn, Volume slack, Optional<String> kind) {
+  public Optional<Chosen> take(
+      Volume drawn,
+      Volume slack,
+      Optional<String> kind,
+      Function<Dispenser, OptionalInt> leastFills) {
     Optional<Chosen> chosen =
         free.keySet().stream()
             .filter(d -> kind.isEmpty() || kind.get().equals(d.name()))
             .filter(d -> usable(d, slack) > NOISE_LITRES)
-            .map(d -> new Chosen(d, fills(d, drawn, slack)))
+            .flatMap(
+                d ->
+                    leastFills.apply(d).stream()
+                        .mapToObj(least -> new Chosen(d, Math.max(least, fills(d, drawn, slack)))))
             .min(
                 Comparator.comparing((Chosen c) -> c.fills() > free.get(c.dispenser()))
                     .thenComparing(Chosen::fills)

@@ -5,9 +5,14 @@ import java.util.List;
 
 /**
  * A leg whose batches are as large as their brewers take, or as their orders stay fresh: what the
- * fewest batches look like. Its one number counts the steps of dose placed.
+ * fewest batches look like. Its one number counts the micrograms served.
  */
 final class FullLeg implements Leg {
+  private static final double MICROGRAMS = 1e6;
+
+  /** Less than this is rounding, not an order. */
+  private static final double DROP = 1e-4;
+
   private final int coffee;
   private final OrderBook.Run run;
   private final List<DoseRange> ranges;
@@ -31,12 +36,12 @@ final class FullLeg implements Leg {
   }
 
   @Override
-  public boolean isDone(int[] progress, int offset) {
-    return left(progress, offset) <= 1e-6;
+  public boolean isDone(long[] progress, int offset) {
+    return left(progress, offset) <= DROP;
   }
 
   @Override
-  public List<Choice> choices(int[] progress, int offset) {
+  public List<Choice> choices(long[] progress, int offset) {
     List<Choice> choices = new ArrayList<>();
     double to = left(progress, offset);
     for (int kind = 0; kind < ranges.size(); kind++) {
@@ -50,7 +55,7 @@ final class FullLeg implements Leg {
                   new int[] {kind},
                   steps,
                   0,
-                  Math.toIntExact(steps),
+                  micrograms(from, to),
                   to - from,
                   run.earliestReady(from, to),
                   run.latestReady(from)));
@@ -61,16 +66,22 @@ final class FullLeg implements Leg {
   }
 
   @Override
-  public double bound(int[] progress, int offset, int last) {
+  public double bound(long[] progress, int offset, int last) {
     return run.bound(left(progress, offset), last);
   }
 
   @Override
-  public int due(int[] progress, int offset) {
-    return run.latestReady(left(progress, offset) - 1e-6);
+  public int due(long[] progress, int offset) {
+    return run.latestReady(Math.max(0, left(progress, offset) - DROP));
   }
 
-  private double left(int[] progress, int offset) {
-    return Math.max(0, run.grams() - progress[offset] * gramsPerStep);
+  /** Rounded so that no drop is left between two batches: rather one is served twice. */
+  private static long micrograms(double from, double to) {
+    double exact = (to - from) * MICROGRAMS;
+    return (long) (from > 0 ? Math.floor(exact) : Math.ceil(exact));
+  }
+
+  private double left(long[] progress, int offset) {
+    return Math.max(0, run.grams() - progress[offset] / MICROGRAMS);
   }
 }

@@ -16,16 +16,16 @@ sealed interface Leg permits SizedLeg, FullLeg {
   int numbers();
 
   /** Whether all its orders are served. */
-  boolean isDone(int[] progress, int offset);
+  boolean isDone(long[] progress, int offset);
 
   /** What the next batch back may be; never empty while the leg isn't done. */
-  List<Choice> choices(int[] progress, int offset);
+  List<Choice> choices(long[] progress, int offset);
 
   /** The gram-minutes that no way of placing what is left exceeds, nothing ready after a minute. */
-  double bound(int[] progress, int offset, int last);
+  double bound(long[] progress, int offset, int last);
 
   /** No batch that is left is ready after this minute. */
-  int due(int[] progress, int offset);
+  int due(long[] progress, int offset);
 
   /**
    * One batch and what it serves.
@@ -42,7 +42,7 @@ sealed interface Leg permits SizedLeg, FullLeg {
       int[] kinds,
       long doseSteps,
       int number,
-      int by,
+      long by,
       double grams,
       int earliestReady,
       int latestReady) {}

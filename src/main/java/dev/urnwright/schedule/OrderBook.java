@@ -2,7 +2,6 @@ package dev.urnwright.schedule;
 
 import dev.urnwright.schedule.RunProblem.Kind;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -19,11 +18,7 @@ final class OrderBook {
 
   /** Sorts and cuts orders. */
   static OrderBook of(List<Order> orders) {
-    List<Order> due =
-        orders.stream()
-            .sorted(
-                Comparator.comparingInt(Order::latestReady).thenComparingInt(Order::earliestReady))
-            .toList();
+    List<Order> due = orders.stream().sorted(Order.DUE).toList();
     List<Run> runs = new ArrayList<>();
     List<Order> current = new ArrayList<>();
     for (Order order : due) {

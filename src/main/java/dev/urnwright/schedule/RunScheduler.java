@@ -38,11 +38,18 @@ public final class RunScheduler {
   private static final int FULL = 150;
 
   /** Ways to give extra batches to runs that are tried for each number of batches. */
-  private static final int MOST_WAYS = 40;
+  private static final int MOST_WAYS = 30;
+
+  /** More batches than the fewest for which equal ones are tried. */
+  private static final int MOST_EXTRA = 24;
+
+  /** States looked at in all before searches become narrow: a few seconds' worth. */
+  private static final long BUDGET = 500_000;
 
   private final RunProblem problem;
   private final int width;
   private final List<RunOfCoffee> runs;
+  private long spent;
 
   /**
    * A run with what it needs.
@@ -68,7 +75,19 @@ public final class RunScheduler {
     return solve(problem, WIDE);
   }
 
+  /** Whether a first look finds a schedule that leaves no guest unserved. */
+  public static boolean canServe(RunProblem problem) {
+    return of(problem, NARROW)
+        .filter(scheduler -> scheduler.equal(0).isPresent() || scheduler.full().isPresent())
+        .isPresent();
+  }
+
   static Optional<RunSolution> solve(RunProblem problem, int width) {
+    return of(problem, width).flatMap(RunScheduler::solve);
+  }
+
+  /** A scheduler; empty when a run's amount can't be brewed in the time there is for it. */
+  private static Optional<RunScheduler> of(RunProblem problem, int width) {
     List<RunOfCoffee> runs = new ArrayList<>();
     for (int coffee = 0; coffee < problem.coffees().size(); coffee++) {
       for (OrderBook.Run run : OrderBook.of(problem.coffees().get(coffee).orders()).runs()) {
@@ -79,7 +98,7 @@ public final class RunScheduler {
         runs.add(needs.get());
       }
     }
-    return new RunScheduler(problem, width, runs).solve();
+    return Optional.of(new RunScheduler(problem, width, runs));
   }
 
   /** Counts batches, the largest brewers first, each for as many as it has time for. */
@@ -118,14 +137,14 @@ public final class RunScheduler {
       return Optional.empty();
     }
     int most = full.get().batches().size();
-    for (int extra = 1; fewest + extra <= most; extra++) {
+    for (int extra = 1; extra <= Math.min(MOST_EXTRA, most - fewest) && spent < BUDGET; extra++) {
       Optional<Attempt> attempt = equal(extra);
       if (attempt.isPresent()) {
         return attempt.map(a -> solution(a, false));
       }
     }
     Attempt mixed = new Attempt();
-    levelled(full.get()).ifPresent(sizing -> search(sizing, true, mixed));
+    levelled(full.get()).ifPresent(sizing -> search(sizing, width(sizing), mixed));
     if (mixed.best.isEmpty()) {
       mixed.offer(full.get());
       mixed.bound = Double.POSITIVE_INFINITY; // sizes as they came: nothing is known of better ones
@@ -137,6 +156,7 @@ public final class RunScheduler {
   private static final class Attempt {
     Optional<Found> best = Optional.empty();
     double bound = Double.NEGATIVE_INFINITY; // of what the searches dropped
+    Optional<List<Sizing>> sizings = Optional.empty();
     int ways;
 
     void offer(Found found) {
@@ -155,10 +175,17 @@ public final class RunScheduler {
   private Optional<Attempt> equal(int extra) {
     Attempt attempt = new Attempt();
     spread(extra, 0, new int[runs.size()], attempt);
+    if (attempt.best.isEmpty() && extra > 0) {
+      return Optional.empty();
+    }
+    // A first look has found where the extra batches go; now look hard there.
+    if (attempt.sizings.isPresent()) {
+      search(attempt.sizings.get(), width(attempt.sizings.get()), attempt);
+    }
     return attempt.best.isPresent() ? Optional.of(attempt) : Optional.empty();
   }
 
-  /** Gives the extra batches to the runs in every way. */
+  /** Gives the extra batches to the runs in every way, as far as is reasonable. */
   private void spread(int left, int run, int[] extra, Attempt attempt) {
     if (attempt.ways >= MOST_WAYS) {
       return;
@@ -182,35 +209,34 @@ public final class RunScheduler {
           .ifPresent(sizings::add);
     }
     if (sizings.size() == runs.size()) {
-      search(sizings, Arrays.stream(extra).sum() == 0, attempt);
+      boolean only = Arrays.stream(extra).sum() == 0;
+      if (search(sizings, NARROW, attempt) || only) {
+        attempt.sizings = Optional.of(sizings);
+      }
     }
   }
 
-  /**
-   * Searches one way to size all batches.
-   *
-   * @param thorough whether to look hard even where a first look finds nothing in time
-   */
-  private void search(List<Sizing> sizings, boolean thorough, Attempt attempt) {
+  /** Searches one way to size all batches; whether it found something better. */
+  private boolean search(List<Sizing> sizings, int states, Attempt attempt) {
     List<Leg> legs = new ArrayList<>();
     for (int i = 0; i < runs.size(); i++) {
       RunOfCoffee run = runs.get(i);
       legs.add(new SizedLeg(run.coffee(), run.run(), sizings.get(i), run.orders().gramsPerStep()));
     }
     double floor = attempt.best.map(Found::value).orElse(Double.NEGATIVE_INFINITY);
-    Optional<Found> quick = new BackwardSearch(problem, legs, NARROW).run(floor);
-    quick.ifPresent(attempt::offer);
-    if (quick.isEmpty() && !thorough) {
-      return;
-    }
-    BackwardSearch search = new BackwardSearch(problem, legs, width(sizings));
-    search.run(quick.map(Found::value).orElse(floor)).ifPresent(attempt::offer);
-    attempt.bound = Math.max(attempt.bound, search.droppedBound());
+    BackwardSearch search = new BackwardSearch(problem, legs, states);
+    Optional<Found> found = search.run(floor);
+    found.ifPresent(attempt::offer);
+    attempt.bound = search.droppedBound(); // the widest search of the best sizes comes last
+    spent += search.expanded();
+    return found.isPresent();
   }
 
   private int width(List<Sizing> sizings) {
     int batches = sizings.stream().mapToInt(Sizing::count).sum();
-    return Math.max(NARROW, Math.min(width, EFFORT / (batches * batches)));
+    long affordable = Math.max(0, BUDGET - spent) / batches;
+    return (int)
+        Math.max(NARROW, Math.min(affordable, Math.min(width, EFFORT / (batches * batches))));
   }
 
   private Optional<Found> full() {

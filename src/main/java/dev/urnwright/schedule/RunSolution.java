@@ -32,8 +32,10 @@ public record RunSolution(List<TimedBatch> batches, double waitGramMinutes, Proo
    * @param doseSteps dose in scale steps
    * @param start minute
    * @param ready minute, {@code start} and the kind's brewing time
+   * @param drawnGrams of its beverage; the rest is more than anyone ordered
    */
-  public record TimedBatch(int coffee, int kind, int unit, long doseSteps, int start, int ready) {}
+  public record TimedBatch(
+      int coffee, int kind, int unit, long doseSteps, int start, int ready, double drawnGrams) {}
 
   /**
    * What is known of the optimum.

@@ -24,7 +24,7 @@ final class SizedLeg implements Leg {
     this.equal =
         classes.size() == 1
             ? IntStream.range(0, classes.get(0).count())
-                .mapToObj(placed -> choice(new int[] {placed}, 0, 0))
+                .mapToObj(placed -> choice(new long[] {placed}, 0, 0))
                 .toList()
             : List.of();
   }
@@ -40,7 +40,7 @@ final class SizedLeg implements Leg {
   }
 
   @Override
-  public boolean isDone(int[] progress, int offset) {
+  public boolean isDone(long[] progress, int offset) {
     for (int c = 0; c < classes.size(); c++) {
       if (progress[offset + c] < classes.get(c).count()) {
         return false;
@@ -50,9 +50,9 @@ final class SizedLeg implements Leg {
   }
 
   @Override
-  public List<Choice> choices(int[] progress, int offset) {
+  public List<Choice> choices(long[] progress, int offset) {
     if (!equal.isEmpty()) {
-      return List.of(equal.get(progress[offset]));
+      return List.of(equal.get((int) progress[offset]));
     }
     List<Choice> choices = new ArrayList<>();
     for (int c = 0; c < classes.size(); c++) {
@@ -64,26 +64,26 @@ final class SizedLeg implements Leg {
   }
 
   @Override
-  public double bound(int[] progress, int offset, int last) {
+  public double bound(long[] progress, int offset, int last) {
     double sum = 0;
     if (equal.isEmpty()) {
       return run.bound(left(progress, offset, -1), last);
     }
-    for (int i = progress[offset]; i < equal.size(); i++) {
+    for (int i = (int) progress[offset]; i < equal.size(); i++) {
       sum += equal.get(i).grams() * Math.min(last, equal.get(i).latestReady());
     }
     return sum;
   }
 
   @Override
-  public int due(int[] progress, int offset) {
+  public int due(long[] progress, int offset) {
     return run.latestReady(Math.min(run.grams(), left(progress, offset, -1)) - 1e-6);
   }
 
   /** The batch of one class that comes, in time, before all those already placed. */
-  private Choice choice(int[] progress, int offset, int cls) {
+  private Choice choice(long[] progress, int offset, int cls) {
     SizeClass sizes = classes.get(cls);
-    long dose = sizes.dose(progress[offset + cls]);
+    long dose = sizes.dose((int) progress[offset + cls]);
     double from = left(progress, offset, cls);
     double to = Math.min(run.grams(), from + dose * gramsPerStep);
     boolean unneeded = from >= run.grams() - 1e-6; // forced by a least dose; nobody waits for it
@@ -98,10 +98,12 @@ final class SizedLeg implements Leg {
   }
 
   /** Beverage of all batches not placed, without the next of one class. */
-  private double left(int[] progress, int offset, int without) {
+  private double left(long[] progress, int offset, int without) {
     double left = 0;
     for (int c = 0; c < classes.size(); c++) {
-      for (int i = progress[offset + c] + (c == without ? 1 : 0); i < classes.get(c).count(); i++) {
+      for (int i = (int) progress[offset + c] + (c == without ? 1 : 0);
+          i < classes.get(c).count();
+          i++) {
         left += classes.get(c).dose(i) * gramsPerStep;
       }
     }

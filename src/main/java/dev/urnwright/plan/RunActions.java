@@ -1,0 +1,208 @@
+package dev.urnwright.plan;
+
+import dev.urnwright.event.Event;
+import dev.urnwright.plan.Run.Action;
+import dev.urnwright.plan.Run.ActionKind;
+import dev.urnwright.plan.Run.BatchTime;
+import dev.urnwright.plan.Run.FillTime;
+import dev.urnwright.plan.Run.HeaterTime;
+import dev.urnwright.quantity.Display;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Everything that hands must do in a run, in order of time. */
+final class RunActions {
+  /** Coffee is weighed and ground so long before its batch starts. */
+  private static final int GRIND_BEFORE = 6;
+
+  private final Event event;
+  private final List<BatchTime> batches;
+  private final List<FillTime> fills;
+  private final List<HeaterTime> heaters;
+  private final Display display;
+  private final Timetable timetable;
+  private final List<Action> actions = new ArrayList<>();
+
+  RunActions(
+      Event event,
+      List<BatchTime> batches,
+      List<FillTime> fills,
+      List<HeaterTime> heaters,
+      Display display,
+      Timetable timetable) {
+    this.event = event;
+    this.batches = batches;
+    this.fills = fills;
+    this.heaters = heaters;
+    this.display = display;
+    this.timetable = timetable;
+  }
+
+  List<Action> actions() {
+    heaters.forEach(this::switchOn);
+    Set<String> warm = new HashSet<>();
+    batches.forEach(batch -> brew(batch, warm));
+    Map<String, BatchTime> byId =
+        batches.stream().collect(Collectors.toMap(b -> b.batch().id(), b -> b));
+    fills.forEach(fill -> pour(fill, byId));
+    returns();
+    actions.sort(Comparator.comparing(Action::at).thenComparing(Action::kind));
+    return actions;
+  }
+
+  private void add(LocalDateTime at, ActionKind kind, String what, String where, String detail) {
+    actions.add(new Action(at, kind, what, where, detail));
+  }
+
+  private void switchOn(HeaterTime heater) {
+    add(
+        heater.on(),
+        ActionKind.SWITCH_ON,
+        heater.name(),
+        heater.name(),
+        "Fill with tap water, switch on; hot in about "
+            + (heater.toHeat().toMinutes() + 1)
+            + " min");
+  }
+
+  private void brew(BatchTime time, Set<String> warm) {
+    Batch batch = time.batch();
+    String unit = batch.unit().orElseThrow().label();
+    String coffee = coffeeOf(batch.id());
+    if (warm.add(unit)) {
+      add(
+          time.start().minusMinutes(TimedDraft.WARM_UP),
+          ActionKind.SWITCH_ON,
+          unit,
+          unit,
+          "Switch on and let it warm up");
+    }
+    add(
+        time.start().minusMinutes(GRIND_BEFORE),
+        ActionKind.GRIND,
+        batch.id(),
+        unit,
+        display.mass(batch.brew().dose()) + " of " + coffee);
+    if (event.kitchen().water().rinse().litres() > 0) {
+      add(
+          time.start().minusMinutes(RunAssembly.RINSE_BEFORE),
+          ActionKind.RINSE,
+          batch.id(),
+          unit,
+          "Filter, with " + display.volume(event.kitchen().water().rinse()) + " of hot water");
+    }
+    add(
+        time.start(),
+        ActionKind.START,
+        batch.id(),
+        unit,
+        coffee
+            + ": "
+            + display.mass(batch.brew().dose())
+            + " with "
+            + display.mass(batch.brew().water())
+            + " of water, ready at "
+            + time.ready().toLocalTime());
+  }
+
+  private void pour(FillTime time, Map<String, BatchTime> byId) {
+    Fill fill = time.fill();
+    String coffee = coffeeOf(fill.id());
+    LocalDateTime first =
+        fill.draws().stream()
+            .map(draw -> byId.get(draw.batchId()).ready())
+            .min(Comparator.naturalOrder())
+            .orElseThrow();
+    if (time.heat().isPresent()
+        && event.kitchen().water().preheat()
+        && fill.dispenser().isPresent()) {
+      add(
+          first.minusMinutes(RunAssembly.PREHEAT_BEFORE),
+          ActionKind.PREHEAT,
+          fill.id(),
+          time.unit(),
+          "Rinse with hot water, for " + coffee);
+    }
+    for (Fill.Draw draw : fill.draws()) {
+      LocalDateTime ready = byId.get(draw.batchId()).ready();
+      if (ready.isBefore(time.filled())) {
+        add(
+            ready,
+            ActionKind.FILL,
+            fill.id(),
+            time.unit(),
+            coffee
+                + ": draw "
+                + display.mass(draw.concentrate())
+                + " from "
+                + draw.batchId()
+                + "; the rest comes at "
+                + time.filled().toLocalTime());
+      }
+    }
+    String ice =
+        fill.blend().ice().isZero() ? "" : "; cool it, " + time.fill().groupName() + " adds ice";
+    add(
+        time.filled(),
+        ActionKind.FILL,
+        fill.id(),
+        time.unit(),
+        coffee
+            + ": "
+            + display.mass(fill.blend().concentrate())
+            + " and "
+            + display.mass(fill.blend().bypass())
+            + " of water"
+            + ice);
+    int carry = Timetable.minutesUp(event.kitchen().carryTo(time.station()));
+    add(
+        time.due().minusMinutes(carry),
+        ActionKind.CARRY,
+        fill.id(),
+        time.station().orElse(fill.groupName()),
+        time.unit() + " of " + coffee + ", first cup at " + time.due().toLocalTime());
+    if (time.useBy().isAfter(time.lastPour()) || time.heat().isPresent()) {
+      add(
+          time.useBy(),
+          ActionKind.DISCARD,
+          fill.id(),
+          time.station().orElse(fill.groupName()),
+          "Pour away what is left in " + time.unit());
+    }
+  }
+
+  /** Dispensers that are filled again come back first. */
+  private void returns() {
+    Map<String, FillTime> last = new HashMap<>();
+    for (FillTime time : fills) {
+      FillTime before = last.put(time.unit(), time);
+      if (before != null) {
+        add(
+            before.lastPour(),
+            ActionKind.COLLECT,
+            before.fill().id(),
+            before.station().orElse(before.fill().groupName()),
+            before.unit()
+                + ": bring back, empty, clean; "
+                + timetable.cleaning()
+                + " min, refilled at "
+                + time.filled().toLocalTime());
+      }
+    }
+  }
+
+  private String coffeeOf(String id) {
+    return event.coffees().stream()
+        .filter(coffee -> id.startsWith(coffee.key() + "-"))
+        .max(Comparator.comparingInt(coffee -> coffee.key().length()))
+        .map(coffee -> coffee.decaf() ? coffee.name() + " (DECAF)" : coffee.name())
+        .orElse(id);
+  }
+}

@@ -1,0 +1,126 @@
+package dev.urnwright.plan;
+
+import dev.urnwright.event.Event;
+import dev.urnwright.plan.FillRounding.Turn;
+import dev.urnwright.quantity.Mass;
+import dev.urnwright.schedule.BrewerQueue;
+import dev.urnwright.schedule.RunScheduler;
+import dev.urnwright.schedule.RunSolution;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Turns drafts into a plan: on a clock when it is known when groups are served and brewers are
+ * listed, otherwise in the order of serving.
+ */
+final class RunPlanner {
+  /** Past this many fills a day's run is a logistics project; the plan is made without a clock. */
+  private static final int MOST_FILLS = 1_200;
+
+  private final Event event;
+  private final Findings findings;
+
+  RunPlanner(Event event, Findings findings) {
+    this.event = event;
+    this.findings = findings;
+  }
+
+  /** The plan, or nothing and the reasons among the findings' problems. */
+  Optional<Plan> finish(List<CoffeeDraft> drafts) {
+    int fills =
+        drafts.stream()
+            .flatMap(draft -> draft.shares().stream())
+            .mapToInt(FillRounding.Share::fills)
+            .sum();
+    if (event.equipment().brewers().isEmpty() || !event.isTimed()) {
+      findings.note("no-run", whyNoRun());
+      return untimed(drafts);
+    }
+    if (fills > MOST_FILLS) {
+      findings.note(
+          "no-run",
+          "There is no run on a clock: "
+              + fills
+              + " fills are more than the "
+              + MOST_FILLS
+              + " that one is planned for.");
+      return untimed(drafts);
+    }
+    return timed(drafts);
+  }
+
+  private String whyNoRun() {
+    return event.equipment().brewers().isEmpty()
+        ? "There is no run on a clock: no brewers are listed."
+        : "There is no run on a clock: not every group says when it is served, nor the event its time.";
+  }
+
+  private Optional<Plan> untimed(List<CoffeeDraft> drafts) {
+    BrewerQueue queue = new BrewerQueue(event.equipment().brewers());
+    List<CoffeePlan> coffees = new ArrayList<>();
+    for (CoffeeDraft draft : drafts) {
+      draft
+          .orders(queue, findings)
+          .map(orders -> draft.finish(orders, draft.inServiceOrder()))
+          .ifPresent(coffees::add);
+    }
+    return coffees.size() == drafts.size()
+        ? Optional.of(plan(drafts, coffees, Optional.empty()))
+        : Optional.empty();
+  }
+
+  private Optional<Plan> timed(List<CoffeeDraft> drafts) {
+    // A dose too small for every brewer is said as such, before any clock is asked.
+    BrewerQueue queue = new BrewerQueue(event.equipment().brewers());
+    if (drafts.stream().filter(draft -> draft.orders(queue, findings).isEmpty()).count() > 0) {
+      return Optional.empty();
+    }
+    Timetable timetable = new Timetable(event);
+    TimedDraft draft = TimedDraft.of(event, timetable, drafts);
+    Optional<RunSolution> solution = RunScheduler.solve(draft.problem());
+    if (solution.isEmpty()) {
+      new ShortRun(event, drafts, draft).problems().forEach(findings::refuse);
+      return Optional.empty();
+    }
+    TimedPlan timed = TimedPlan.of(event, timetable, drafts, draft, solution.get());
+    ShortRun.dispensers(timed).forEach(findings::refuse);
+    List<CoffeePlan> coffees = new ArrayList<>();
+    for (int coffee = 0; coffee < drafts.size(); coffee++) {
+      List<Turn> sequence =
+          draft.slots().get(coffee).stream()
+              .map(slot -> new Turn(slot.share(), slot.number()))
+              .toList();
+      coffees.add(drafts.get(coffee).finish(timed.orders(event, coffee), sequence));
+    }
+    Run run = new RunAssembly(event, timetable, coffees, timed, findings).run();
+    new RunRemarks(event, findings).on(run);
+    return Optional.of(plan(drafts, coffees, Optional.of(run)));
+  }
+
+  private Plan plan(List<CoffeeDraft> drafts, List<CoffeePlan> coffees, Optional<Run> run) {
+    for (int i = 0; i < drafts.size(); i++) {
+      surplus(drafts.get(i), coffees.get(i));
+    }
+    new Remarks(event, findings).on(drafts.stream().map(CoffeeDraft::model).toList(), coffees);
+    return new Plan(
+        event, coffees, run, Shopping.of(coffees), findings.cautions(), findings.notes());
+  }
+
+  /** Says how much least doses add, beyond what rounding explains. */
+  private void surplus(CoffeeDraft draft, CoffeePlan coffee) {
+    Mass step = event.equipment().scaleStep();
+    Mass rounded = draft.dose().plus(step.times(coffee.batches().size()));
+    Mass dose = coffee.brewed().brew().dose();
+    if (dose.compareTo(rounded) > 0) {
+      findings.caution(
+          "surplus",
+          coffee.coffee().name()
+              + ": the brewers' least doses force about "
+              + findings.display().mass(dose.minus(draft.dose()))
+              + " more coffee than the guests need, which leaves "
+              + findings.display().mass(coffee.brewed().leftOver())
+              + " of concentrate over.");
+    }
+  }
+}

@@ -1,0 +1,159 @@
+package dev.urnwright.plan;
+
+import dev.urnwright.event.Brewer;
+import dev.urnwright.event.Dispenser;
+import dev.urnwright.event.Event;
+import dev.urnwright.plan.TimedDraft.Slot;
+import dev.urnwright.quantity.Mass;
+import dev.urnwright.schedule.BrewerUnit;
+import dev.urnwright.schedule.DispenserTimes;
+import dev.urnwright.schedule.DispenserTimes.Use;
+import dev.urnwright.schedule.RunSolution;
+import dev.urnwright.schedule.RunSolution.TimedBatch;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * A solved draft: which batches on which brewers, when each fill gets its concentrate, and which
+ * dispenser it goes into.
+ *
+ * @param draft what was asked of the clock
+ * @param solution of its problem
+ * @param batches of each coffee, in order of being ready
+ * @param filling of each coffee, for each of its slots in order
+ * @param shortOf dispensers of which there are too few, with the number that would do
+ */
+record TimedPlan(
+    TimedDraft draft,
+    RunSolution solution,
+    List<List<TimedBatch>> batches,
+    List<List<Filling>> filling,
+    Map<Dispenser, Integer> shortOf) {
+  /**
+   * When a fill gets its concentrate.
+   *
+   * @param firstReady its first batch
+   * @param lastReady its last batch
+   * @param drawn grams of each of the coffee's batches, by index
+   * @param unit the dispenser, such as {@code Airpot 3}; empty when the event lists none
+   */
+  record Filling(
+      int firstReady, int lastReady, Map<Integer, Double> drawn, Optional<String> unit) {}
+
+  static TimedPlan of(
+      Event event,
+      Timetable timetable,
+      List<CoffeeDraft> drafts,
+      TimedDraft draft,
+      RunSolution solution) {
+    List<List<TimedBatch>> batches = new ArrayList<>();
+    List<List<Filling>> filling = new ArrayList<>();
+    for (int coffee = 0; coffee < drafts.size(); coffee++) {
+      int which = coffee;
+      List<TimedBatch> ofCoffee =
+          solution.batches().stream().filter(batch -> batch.coffee() == which).toList();
+      batches.add(ofCoffee);
+      filling.add(filling(draft.slots().get(coffee), ofCoffee));
+    }
+    Map<Dispenser, Integer> shortOf = new LinkedHashMap<>();
+    for (Dispenser dispenser : event.equipment().dispensers()) {
+      int most = name(dispenser, timetable, drafts, draft, filling);
+      if (most > dispenser.count()) {
+        shortOf.put(dispenser, most);
+      }
+    }
+    return new TimedPlan(draft, solution, batches, filling, shortOf);
+  }
+
+  /** The batches of one coffee as orders to its draft. */
+  List<BrewOrder> orders(Event event, int coffee) {
+    double stepGrams = event.equipment().scaleStep().grams();
+    return batches.get(coffee).stream()
+        .map(
+            batch ->
+                new BrewOrder(
+                    Optional.of(unit(event, batch)),
+                    Mass.ofGrams(batch.doseSteps() * stepGrams),
+                    Optional.of(Mass.ofGrams(batch.drawnGrams()))))
+        .toList();
+  }
+
+  private static BrewerUnit unit(Event event, TimedBatch batch) {
+    Brewer brewer = event.equipment().brewers().get(batch.kind());
+    return new BrewerUnit(brewer, batch.unit() + 1);
+  }
+
+  /** Concentrate is drawn in the order in which it is due, from the batches as they get ready. */
+  private static List<Filling> filling(List<Slot> slots, List<TimedBatch> batches) {
+    List<Filling> filling = new ArrayList<>();
+    int batch = 0;
+    double left = batches.get(0).drawnGrams();
+    for (Slot slot : slots) {
+      double missing = slot.order().grams();
+      Map<Integer, Double> drawn = new LinkedHashMap<>();
+      while (missing > 1e-6) {
+        while (left <= 1e-6 && batch < batches.size() - 1) {
+          batch++;
+          left = batches.get(batch).drawnGrams();
+        }
+        double part = batch == batches.size() - 1 ? missing : Math.min(missing, left);
+        drawn.merge(batch, part, Double::sum);
+        left -= part;
+        missing -= part;
+      }
+      int first = drawn.keySet().stream().mapToInt(b -> batches.get(b).ready()).min().orElseThrow();
+      int last = drawn.keySet().stream().mapToInt(b -> batches.get(b).ready()).max().orElseThrow();
+      filling.add(new Filling(first, last, drawn, Optional.empty()));
+    }
+    return filling;
+  }
+
+  /** Names the dispensers of one kind, and counts how many are wanted at once. */
+  private static int name(
+      Dispenser dispenser,
+      Timetable timetable,
+      List<CoffeeDraft> drafts,
+      TimedDraft draft,
+      List<List<Filling>> filling) {
+    List<int[]> places = new ArrayList<>();
+    List<Use> uses = new ArrayList<>();
+    for (int coffee = 0; coffee < drafts.size(); coffee++) {
+      for (int s = 0; s < draft.slots().get(coffee).size(); s++) {
+        Slot slot = draft.slots().get(coffee).get(s);
+        if (drafts
+            .get(coffee)
+            .shares()
+            .get(slot.share())
+            .dispenser()
+            .filter(dispenser::equals)
+            .isPresent()) {
+          places.add(new int[] {coffee, s});
+          uses.add(
+              new Use(
+                  filling.get(coffee).get(s).firstReady(),
+                  slot.window().lastPour() + slot.window().carry() + timetable.cleaning()));
+        }
+      }
+    }
+    DispenserTimes times = DispenserTimes.of(uses);
+    IntStream.range(0, places.size())
+        .forEach(
+            i -> {
+              List<Filling> ofCoffee = filling.get(places.get(i)[0]);
+              Filling bare = ofCoffee.get(places.get(i)[1]);
+              String unit =
+                  dispenser.count() == 1 && times.most() <= 1
+                      ? dispenser.name()
+                      : dispenser.name() + " " + (times.units().get(i) + 1);
+              ofCoffee.set(
+                  places.get(i)[1],
+                  new Filling(
+                      bare.firstReady(), bare.lastReady(), bare.drawn(), Optional.of(unit)));
+            });
+    return times.most();
+  }
+}

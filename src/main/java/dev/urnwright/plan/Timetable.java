@@ -1,0 +1,160 @@
+package dev.urnwright.plan;
+
+import dev.urnwright.demand.PourCurve;
+import dev.urnwright.event.Dispenser;
+import dev.urnwright.event.Event;
+import dev.urnwright.event.GuestGroup;
+import dev.urnwright.event.Kitchen.Handling;
+import dev.urnwright.event.TimeWindow;
+import java.time.Duration;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * When dispensers must be filled and are poured, in minutes of the event's day. A group without a
+ * window of its own is due, all at once, at the event's time.
+ */
+final class Timetable {
+  /** How long coffee is good in a dispenser of which nothing is said. */
+  static final Duration USUAL_HOLD = Duration.ofMinutes(60);
+
+  private static final int DAY = 24 * 60;
+
+  /** More fills of one group than this mean that the hold leaves no time to pour. */
+  private static final int MOST_FILLS = 2_000;
+
+  private final Event event;
+
+  Timetable(Event event) {
+    this.event = event;
+  }
+
+  /**
+   * When one fill is wanted.
+   *
+   * @param due first pour
+   * @param lastPour last pour
+   * @param meanPour the mean over its cups
+   * @param carry to the station, and back
+   * @param earliestReady a batch ready before would be too old at the last pour
+   * @param latestReady a batch ready after could not be there for the first
+   */
+  record FillWindow(
+      int due, int lastPour, double meanPour, int carry, int earliestReady, int latestReady) {}
+
+  /** The least number of equal fills of a dispenser so that each is poured within its hold. */
+  OptionalInt fillsForHold(GuestGroup group, Optional<Dispenser> dispenser) {
+    Optional<Integer> hold = hold(group, dispenser);
+    if (hold.isEmpty()) {
+      return OptionalInt.of(1);
+    }
+    int longest = hold.get() - transfer() - carry(group);
+    PourCurve curve = curve(group);
+    for (int fills = 1; longest >= 1 && fills <= MOST_FILLS; fills++) {
+      if (longestPour(curve, fills) <= longest) {
+        return OptionalInt.of(fills);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /** The windows of a group's fills, in order of pouring. */
+  List<FillWindow> windows(GuestGroup group, Optional<Dispenser> dispenser, int fills) {
+    PourCurve curve = curve(group);
+    List<FillWindow> windows = new ArrayList<>();
+    for (int n = 0; n < fills; n++) {
+      int due = first(curve, n, fills);
+      int last = last(curve, n, fills);
+      int carry = carry(group);
+      int latest = due - carry - transfer() - cooling(group);
+      windows.add(
+          new FillWindow(
+              due,
+              last,
+              mean(curve, n, fills),
+              carry,
+              hold(group, dispenser).map(hold -> last - hold).orElse(latest - DAY),
+              latest));
+    }
+    return windows;
+  }
+
+  /** Minutes that coffee is good; no limit for iced coffee, and where no dispensers are listed. */
+  Optional<Integer> hold(GuestGroup group, Optional<Dispenser> dispenser) {
+    if (group.ice().isPresent()) {
+      return Optional.empty();
+    }
+    return dispenser.map(d -> (int) d.hold().orElse(USUAL_HOLD).toMinutes());
+  }
+
+  int transfer() {
+    return minutesUp(handling().transfer());
+  }
+
+  int turnaround() {
+    return minutesUp(handling().turnaround());
+  }
+
+  int cleaning() {
+    return minutesUp(handling().cleaning());
+  }
+
+  static int minutesUp(Duration duration) {
+    return Math.toIntExact((duration.toSeconds() + 59) / 60);
+  }
+
+  static int minuteOf(LocalTime time) {
+    return time.toSecondOfDay() / 60;
+  }
+
+  private Handling handling() {
+    return event.kitchen().handling();
+  }
+
+  private int carry(GuestGroup group) {
+    return minutesUp(event.kitchen().carryTo(group.service().station()));
+  }
+
+  private int cooling(GuestGroup group) {
+    return group.ice().isPresent() ? minutesUp(handling().cooling()) : 0;
+  }
+
+  private PourCurve curve(GuestGroup group) {
+    Optional<TimeWindow> window = group.service().window();
+    if (window.isEmpty()) {
+      int due = minuteOf(event.time().orElseThrow());
+      return PourCurve.of(due, due, GuestGroup.Arrivals.EVEN);
+    }
+    int start = minuteOf(window.get().start());
+    int end = minuteOf(window.get().end());
+    return PourCurve.of(start, end > start ? end : end + DAY, group.service().arrivals());
+  }
+
+  private static int longestPour(PourCurve curve, int fills) {
+    int longest = 0;
+    for (int n = 0; n < fills; n++) {
+      longest = Math.max(longest, last(curve, n, fills) - first(curve, n, fills));
+    }
+    return longest;
+  }
+
+  private static int first(PourCurve curve, int n, int fills) {
+    return (int) Math.floor(curve.minuteOf((double) n / fills) + 1e-9);
+  }
+
+  private static int last(PourCurve curve, int n, int fills) {
+    return (int) Math.ceil(curve.minuteOf((n + 1.0) / fills) - 1e-9);
+  }
+
+  private static double mean(PourCurve curve, int n, int fills) {
+    int parts = 32; // midpoints: the curve is smooth within a fill
+    double sum = 0;
+    for (int part = 0; part < parts; part++) {
+      sum += curve.minuteOf((n + (part + 0.5) / parts) / fills);
+    }
+    return sum / parts;
+  }
+}
