@@ -9,6 +9,5 @@ import java.util.Optional;
  *
  * @param unit empty when the event lists no brewers
  * @param dose in whole steps of the scale
- * @param drawn of its beverage for fills, when a clock says so; otherwise as much as there is
  */
-record BrewOrder(Optional<BrewerUnit> unit, Mass dose, Optional<Mass> drawn) {}
+record BrewOrder(Optional<BrewerUnit> unit, Mass dose) {}

@@ -97,8 +97,7 @@ final class CoffeeDraft {
   Optional<List<BrewOrder>> orders(BrewerQueue queue, Findings findings) {
     Mass dose = dose();
     if (event.equipment().brewers().isEmpty()) {
-      return Optional.of(
-          List.of(new BrewOrder(Optional.empty(), dose.roundUpTo(step), Optional.empty())));
+      return Optional.of(List.of(new BrewOrder(Optional.empty(), dose.roundUpTo(step))));
     }
     Optional<BatchSplit> split = split();
     if (split.isEmpty()) {
@@ -108,10 +107,7 @@ final class CoffeeDraft {
     }
     return Optional.of(
         split.get().batches().stream()
-            .map(
-                share ->
-                    new BrewOrder(
-                        Optional.of(queue.next(share.brewers())), share.dose(), Optional.empty()))
+            .map(share -> new BrewOrder(Optional.of(queue.next(share.brewers())), share.dose()))
             .toList());
   }
 
@@ -124,7 +120,7 @@ final class CoffeeDraft {
    * The plan, with these batches.
    *
    * @param orders in order of brewing; enough for all fills
-   * @param sequence in which the fills draw their concentrate: the share and the number of each
+   * @param sequence in which the fills draw their concentrate
    */
   CoffeePlan finish(List<BrewOrder> orders, List<FillRounding.Turn> sequence) {
     Strength concentrate = concentrate();
@@ -135,7 +131,7 @@ final class CoffeeDraft {
     }
     BrewBalance brewed = batches.stream().map(Batch::brew).reduce(BrewBalance::plus).orElseThrow();
     List<List<Fill>> fills =
-        rounding.fill(model.coffee().key(), shares, sequence, new ConcentrateTap(batches, orders));
+        rounding.fill(model.coffee().key(), shares, sequence, new ConcentrateTap(batches));
     List<GroupPlan> groups = new ArrayList<>();
     for (int i = 0; i < needs.size(); i++) {
       groups.add(group(needs.get(i), blends.get(i), fills.get(i)));

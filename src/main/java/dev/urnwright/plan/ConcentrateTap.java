@@ -5,7 +5,7 @@ import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Strength;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Map;
 
 /** Draws concentrate out of batches, one batch after the other. */
 final class ConcentrateTap {
@@ -13,24 +13,13 @@ final class ConcentrateTap {
   private static final double NOISE_GRAMS = 1e-6;
 
   private final List<Batch> batches;
-  private final double[] available; // grams of each
   private int batch;
   private double leftGrams;
 
-  /**
-   * A tap.
-   *
-   * @param batches one for each order
-   * @param orders that may say how much is to be drawn of each
-   */
-  ConcentrateTap(List<Batch> batches, List<BrewOrder> orders) {
+  /** A tap before all of these batches, one at least. */
+  ConcentrateTap(List<Batch> batches) {
     this.batches = batches;
-    this.available =
-        IntStream.range(0, batches.size())
-            .mapToDouble(
-                i -> orders.get(i).drawn().orElse(batches.get(i).brew().beverage()).grams())
-            .toArray();
-    this.leftGrams = available[0];
+    this.leftGrams = batches.get(0).brew().beverage().grams();
   }
 
   /**
@@ -41,6 +30,21 @@ final class ConcentrateTap {
    */
   record Drawn(List<Draw> draws, Strength strength) {}
 
+  /** Draws certain amounts from certain batches, by their index. */
+  Drawn draw(Map<Integer, Double> grams) {
+    List<Draw> draws = new ArrayList<>();
+    double all = 0;
+    double solids = 0;
+    for (Map.Entry<Integer, Double> share : grams.entrySet()) {
+      Batch from = batches.get(share.getKey());
+      draws.add(new Draw(from.id(), Mass.ofGrams(share.getValue())));
+      all += share.getValue();
+      solids += share.getValue() * from.brew().strength().fraction();
+    }
+    return new Drawn(draws, Strength.ofFraction(solids / all));
+  }
+
+  /** Draws so much from the batches in their order. */
   Drawn draw(Mass wanted) {
     List<Draw> draws = new ArrayList<>();
     double missing = wanted.grams();
@@ -48,7 +52,7 @@ final class ConcentrateTap {
     while (missing > NOISE_GRAMS) {
       while (leftGrams <= NOISE_GRAMS && batch < batches.size() - 1) {
         batch++;
-        leftGrams = available[batch];
+        leftGrams = batches.get(batch).brew().beverage().grams();
       }
       // The last batch gives what noise has kept from the sums.
       double part = batch == batches.size() - 1 ? missing : Math.min(missing, leftGrams);

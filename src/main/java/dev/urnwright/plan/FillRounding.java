@@ -12,6 +12,7 @@ import dev.urnwright.schedule.DispenserChoice.Chosen;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -59,15 +60,17 @@ final class FillRounding {
    *
    * @param share index of the share
    * @param number of the fill within it, from 0
+   * @param draws grams from each batch, by its index; empty to draw from what is there
    */
-  record Turn(int share, int number) {}
+  record Turn(int share, int number, Map<Integer, Double> draws) {}
 
   /** All fills, first those of the groups that are served first. */
   List<Turn> inServiceOrder(List<Share> shares) {
     return IntStream.range(0, shares.size())
         .boxed()
         .sorted(Comparator.comparing(i -> ServiceOrder.of(shares.get(i).need().group())))
-        .flatMap(i -> IntStream.range(0, shares.get(i).fills()).mapToObj(n -> new Turn(i, n)))
+        .flatMap(
+            i -> IntStream.range(0, shares.get(i).fills()).mapToObj(n -> new Turn(i, n, Map.of())))
         .toList();
   }
 
@@ -83,10 +86,15 @@ final class FillRounding {
     for (int i = 0; i < fills.length; i++) {
       fills[i] = new Fill[shares.get(i).fills()];
     }
-    for (int turn = 0; turn < sequence.size(); turn++) {
-      Share share = shares.get(sequence.get(turn).share());
-      fills[sequence.get(turn).share()][sequence.get(turn).number()] =
-          fill(coffeeKey + "-F" + (turn + 1), share, tap.draw(share.concentrate()));
+    int number = 0;
+    for (Turn turn : sequence) {
+      Share share = shares.get(turn.share());
+      number++;
+      fills[turn.share()][turn.number()] =
+          fill(
+              coffeeKey + "-F" + number,
+              share,
+              turn.draws().isEmpty() ? tap.draw(share.concentrate()) : tap.draw(turn.draws()));
     }
     return Arrays.stream(fills).map(List::of).toList();
   }

@@ -140,9 +140,9 @@ public record Run(
    *
    * @param fewestBatches whether it is proven that no schedule has fewer batches
    * @param leastAge whether it is proven that none with these batch sizes pours fresher coffee
-   * @param meanAge of the coffee at pouring, over all of it
+   * @param meanAge of the coffee at pouring, over all that is served hot
    * @param meanAgeBound the mean age that none goes below
-   * @param greatestAge of any coffee at pouring
+   * @param greatestAge of any hot coffee at pouring
    */
   public record Quality(
       boolean fewestBatches,

@@ -7,6 +7,7 @@ import dev.urnwright.plan.Run.BatchTime;
 import dev.urnwright.plan.Run.FillTime;
 import dev.urnwright.plan.Run.HeaterTime;
 import dev.urnwright.quantity.Display;
+import dev.urnwright.quantity.Mass;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,6 +23,9 @@ final class RunActions {
   /** Coffee is weighed and ground so long before its batch starts. */
   private static final int GRIND_BEFORE = 6;
 
+  /** Preheating and a breath, before a dispenser that came back is filled. */
+  private static final int PREHEAT_TIME = 5;
+
   private final Event event;
   private final List<BatchTime> batches;
   private final List<FillTime> fills;
@@ -29,6 +33,7 @@ final class RunActions {
   private final Display display;
   private final Timetable timetable;
   private final List<Action> actions = new ArrayList<>();
+  private final Set<String> collected = new HashSet<>(); // fills whose dispenser comes back
 
   RunActions(
       Event event,
@@ -51,8 +56,8 @@ final class RunActions {
     batches.forEach(batch -> brew(batch, warm));
     Map<String, BatchTime> byId =
         batches.stream().collect(Collectors.toMap(b -> b.batch().id(), b -> b));
-    fills.forEach(fill -> pour(fill, byId));
     returns();
+    fills.forEach(fill -> pour(fill, byId));
     actions.sort(Comparator.comparing(Action::at).thenComparing(Action::kind));
     return actions;
   }
@@ -147,20 +152,7 @@ final class RunActions {
                 + time.filled().toLocalTime());
       }
     }
-    String ice =
-        fill.blend().ice().isZero() ? "" : "; cool it, " + time.fill().groupName() + " adds ice";
-    add(
-        time.filled(),
-        ActionKind.FILL,
-        fill.id(),
-        time.unit(),
-        coffee
-            + ": "
-            + display.mass(fill.blend().concentrate())
-            + " and "
-            + display.mass(fill.blend().bypass())
-            + " of water"
-            + ice);
+    add(time.filled(), ActionKind.FILL, fill.id(), time.unit(), last(time, byId, coffee));
     int carry = Timetable.minutesUp(event.kitchen().carryTo(time.station()));
     add(
         time.due().minusMinutes(carry),
@@ -168,7 +160,7 @@ final class RunActions {
         fill.id(),
         time.station().orElse(fill.groupName()),
         time.unit() + " of " + coffee + ", first cup at " + time.due().toLocalTime());
-    if (time.useBy().isAfter(time.lastPour()) || time.heat().isPresent()) {
+    if (time.heat().isPresent() && !collected.contains(fill.id())) {
       add(
           time.useBy(),
           ActionKind.DISCARD,
@@ -178,21 +170,52 @@ final class RunActions {
     }
   }
 
-  /** Dispensers that are filled again come back first. */
+  /** What completes a fill: the rest of the concentrate, and the water. */
+  private String last(FillTime time, Map<String, BatchTime> byId, String coffee) {
+    Fill fill = time.fill();
+    String water = " and " + display.mass(fill.blend().bypass()) + " of water";
+    String ice = fill.blend().ice().isZero() ? "" : "; cool it, the ice comes in the cups";
+    boolean topUp =
+        fill.draws().stream()
+            .anyMatch(draw -> byId.get(draw.batchId()).ready().isBefore(time.filled()));
+    if (!topUp) {
+      return coffee + ": " + display.mass(fill.blend().concentrate()) + water + ice;
+    }
+    Mass more =
+        fill.draws().stream()
+            .filter(draw -> !byId.get(draw.batchId()).ready().isBefore(time.filled()))
+            .map(Fill.Draw::concentrate)
+            .reduce(Mass.ZERO, Mass::plus);
+    return coffee
+        + ": "
+        + display.mass(more)
+        + " more, to "
+        + display.mass(fill.blend().concentrate())
+        + " in all,"
+        + water
+        + ice;
+  }
+
+  /** Dispensers that are filled again come back first, with time to be cleaned. */
   private void returns() {
     Map<String, FillTime> last = new HashMap<>();
     for (FillTime time : fills) {
       FillTime before = last.put(time.unit(), time);
-      if (before != null) {
+      if (before != null && before.fill().dispenser().isPresent()) {
+        collected.add(before.fill().id());
+        int carry = Timetable.minutesUp(event.kitchen().carryTo(before.station()));
+        LocalDateTime latest =
+            time.filled().minusMinutes((long) timetable.cleaning() + carry + PREHEAT_TIME);
+        boolean same = coffeeOf(before.fill().id()).equals(coffeeOf(time.fill().id()));
         add(
-            before.lastPour(),
+            latest.isAfter(before.lastPour()) ? latest : before.lastPour(),
             ActionKind.COLLECT,
             before.fill().id(),
             before.station().orElse(before.fill().groupName()),
             before.unit()
-                + ": bring back, empty, clean; "
-                + timetable.cleaning()
-                + " min, refilled at "
+                + ": bring back, empty, "
+                + (same ? "clean" : "wash well, " + coffeeOf(time.fill().id()) + " comes next")
+                + "; refilled at "
                 + time.filled().toLocalTime());
       }
     }

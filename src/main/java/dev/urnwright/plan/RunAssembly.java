@@ -194,6 +194,9 @@ final class RunAssembly {
       List<Slot> slots = timed.draft().slots().get(c);
       for (int s = 0; s < slots.size(); s++) {
         Filling filling = timed.filling().get(c).get(s);
+        if (coffees.get(c).groups().get(slots.get(s).share()).group().ice().isPresent()) {
+          continue; // it is meant to stand and cool
+        }
         for (Map.Entry<Integer, Double> drawn : filling.drawn().entrySet()) {
           int ready = timed.batches().get(c).get(drawn.getKey()).ready();
           grams += drawn.getValue();
@@ -206,8 +209,8 @@ final class RunAssembly {
     return new Quality(
         timed.solution().proof().fewestBatches(),
         timed.solution().proof().leastWait(),
-        minutes(gramMinutes / grams),
-        minutes((gramMinutes - better) / grams),
+        minutes(grams == 0 ? 0 : gramMinutes / grams),
+        minutes(grams == 0 ? 0 : Math.max(0, gramMinutes - better) / grams),
         Duration.ofMinutes(greatest));
   }
 

@@ -87,10 +87,12 @@ final class RunPlanner {
     ShortRun.dispensers(timed).forEach(findings::refuse);
     List<CoffeePlan> coffees = new ArrayList<>();
     for (int coffee = 0; coffee < drafts.size(); coffee++) {
-      List<Turn> sequence =
-          draft.slots().get(coffee).stream()
-              .map(slot -> new Turn(slot.share(), slot.number()))
-              .toList();
+      List<Turn> sequence = new ArrayList<>();
+      for (int s = 0; s < draft.slots().get(coffee).size(); s++) {
+        TimedDraft.Slot slot = draft.slots().get(coffee).get(s);
+        sequence.add(
+            new Turn(slot.share(), slot.number(), timed.filling().get(coffee).get(s).drawn()));
+      }
       coffees.add(drafts.get(coffee).finish(timed.orders(event, coffee), sequence));
     }
     Run run = new RunAssembly(event, timetable, coffees, timed, findings).run();

@@ -107,6 +107,7 @@ record ShortRun(Event event, List<CoffeeDraft> drafts, TimedDraft draft) {
     }
     String listed =
         shorts.entrySet().stream()
+            .sorted(Comparator.comparingInt(e -> e.getValue()[1]))
             .limit(NAMES)
             .map(
                 e ->

@@ -56,8 +56,11 @@ record TimedPlan(
       int which = coffee;
       List<TimedBatch> ofCoffee =
           solution.batches().stream().filter(batch -> batch.coffee() == which).toList();
-      batches.add(ofCoffee);
-      filling.add(filling(draft.slots().get(coffee), ofCoffee));
+      List<Map<Integer, Double>> draws =
+          new ConcentrateShares(draft.problem().coffees().get(coffee), ofCoffee)
+              .of(grams(draft.slots().get(coffee)));
+      batches.add(dosed(ofCoffee, draws, draft.problem().coffees().get(coffee).gramsPerStep()));
+      filling.add(filling(draws, ofCoffee));
     }
     Map<Dispenser, Integer> shortOf = new LinkedHashMap<>();
     for (Dispenser dispenser : event.equipment().dispensers()) {
@@ -76,9 +79,7 @@ record TimedPlan(
         .map(
             batch ->
                 new BrewOrder(
-                    Optional.of(unit(event, batch)),
-                    Mass.ofGrams(batch.doseSteps() * stepGrams),
-                    Optional.of(Mass.ofGrams(batch.drawnGrams()))))
+                    Optional.of(unit(event, batch)), Mass.ofGrams(batch.doseSteps() * stepGrams)))
         .toList();
   }
 
@@ -87,24 +88,30 @@ record TimedPlan(
     return new BrewerUnit(brewer, batch.unit() + 1);
   }
 
-  /** Concentrate is drawn in the order in which it is due, from the batches as they get ready. */
-  private static List<Filling> filling(List<Slot> slots, List<TimedBatch> batches) {
+  private static List<Double> grams(List<Slot> slots) {
+    return slots.stream().map(slot -> slot.order().grams()).toList();
+  }
+
+  /** Batches whose doses are raised where they give a little more than was planned. */
+  private static List<TimedBatch> dosed(
+      List<TimedBatch> batches, List<Map<Integer, Double>> draws, double gramsPerStep) {
+    double[] sums = new double[batches.size()];
+    draws.forEach(of -> of.forEach((batch, grams) -> sums[batch] += grams));
+    return IntStream.range(0, sums.length)
+        .mapToObj(
+            i ->
+                batches
+                    .get(i)
+                    .withDose(
+                        Math.max(
+                            batches.get(i).doseSteps(),
+                            (long) Math.ceil(sums[i] / gramsPerStep - 1e-9))))
+        .toList();
+  }
+
+  private static List<Filling> filling(List<Map<Integer, Double>> draws, List<TimedBatch> batches) {
     List<Filling> filling = new ArrayList<>();
-    int batch = 0;
-    double left = batches.get(0).drawnGrams();
-    for (Slot slot : slots) {
-      double missing = slot.order().grams();
-      Map<Integer, Double> drawn = new LinkedHashMap<>();
-      while (missing > 1e-6) {
-        while (left <= 1e-6 && batch < batches.size() - 1) {
-          batch++;
-          left = batches.get(batch).drawnGrams();
-        }
-        double part = batch == batches.size() - 1 ? missing : Math.min(missing, left);
-        drawn.merge(batch, part, Double::sum);
-        left -= part;
-        missing -= part;
-      }
+    for (Map<Integer, Double> drawn : draws) {
       int first = drawn.keySet().stream().mapToInt(b -> batches.get(b).ready()).min().orElseThrow();
       int last = drawn.keySet().stream().mapToInt(b -> batches.get(b).ready()).max().orElseThrow();
       filling.add(new Filling(first, last, drawn, Optional.empty()));
@@ -135,11 +142,12 @@ record TimedPlan(
           uses.add(
               new Use(
                   filling.get(coffee).get(s).firstReady(),
-                  slot.window().lastPour() + slot.window().carry() + timetable.cleaning()));
+                  slot.window().lastPour() + slot.window().carry() + timetable.cleaning(),
+                  coffee));
         }
       }
     }
-    DispenserTimes times = DispenserTimes.of(uses);
+    DispenserTimes times = DispenserTimes.of(uses, dispenser.count());
     IntStream.range(0, places.size())
         .forEach(
             i -> {

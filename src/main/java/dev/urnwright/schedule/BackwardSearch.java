@@ -371,10 +371,12 @@ final class BackwardSearch {
     return states;
   }
 
-  /** Names a unit for each batch: in order of time, the first of its kind that is free. */
+  /** Names a unit for each batch in order of time, if it can be one that brewed the same coffee. */
   private List<TimedBatch> batches(State state) {
     int[] busyUntil = new int[units];
     Arrays.fill(busyUntil, Integer.MIN_VALUE);
+    int[] lastCoffee = new int[units];
+    Arrays.fill(lastCoffee, -1);
     List<TimedBatch> batches = new ArrayList<>();
     // The last placement is the first on the clock; starts are sorted before units are named.
     List<Placement> placements = new ArrayList<>();
@@ -383,10 +385,8 @@ final class BackwardSearch {
     }
     placements.sort(Comparator.comparingInt(Placement::start));
     for (Placement p : placements) {
-      int unit = firstUnit[p.kind()];
-      while (busyUntil[unit] > p.start()) {
-        unit++;
-      }
+      int unit = unitFor(p, busyUntil, lastCoffee);
+      lastCoffee[unit] = p.coffee();
       busyUntil[unit] = p.ready() + problem.kinds().get(p.kind()).turnaroundMinutes();
       batches.add(
           new TimedBatch(
@@ -399,6 +399,26 @@ final class BackwardSearch {
               p.choice().grams()));
     }
     return batches;
+  }
+
+  private int unitFor(Placement placement, int[] busyUntil, int[] lastCoffee) {
+    int chosen = -1;
+    for (int unit = firstUnit[placement.kind()]; unit < firstUnit[placement.kind() + 1]; unit++) {
+      if (busyUntil[unit] <= placement.start()
+          && (chosen < 0
+              || rank(lastCoffee[unit], placement) < rank(lastCoffee[chosen], placement))) {
+        chosen = unit;
+      }
+    }
+    return chosen;
+  }
+
+  /** The same coffee first, then a clean brewer, then one that brewed another coffee. */
+  private static int rank(int lastCoffee, Placement placement) {
+    if (lastCoffee == placement.coffee()) {
+      return 0;
+    }
+    return lastCoffee < 0 ? 1 : 2;
   }
 
   /** How far all legs have come, as a key. */

@@ -35,7 +35,12 @@ public record RunSolution(List<TimedBatch> batches, double waitGramMinutes, Proo
    * @param drawnGrams of its beverage; the rest is more than anyone ordered
    */
   public record TimedBatch(
-      int coffee, int kind, int unit, long doseSteps, int start, int ready, double drawnGrams) {}
+      int coffee, int kind, int unit, long doseSteps, int start, int ready, double drawnGrams) {
+    /** The same with another dose. */
+    public TimedBatch withDose(long steps) {
+      return new TimedBatch(coffee, kind, unit, steps, start, ready, drawnGrams);
+    }
+  }
 
   /**
    * What is known of the optimum.
