@@ -197,7 +197,7 @@ final class RandomEvents {
             ? Optional.of(new GuestGroup.OverIce(Temperature.ofCelsius(15 + random.nextInt(15))))
             : Optional.empty(),
         new GuestGroup.Service(
-            shape.nextBoolean()
+            shape.nextBoolean() && number > 1 // untimed: one group says nothing of its time
                 ? Optional.of(
                     new TimeWindow(LocalTime.of(6 + shape.nextInt(10), 0), LocalTime.of(17, 0)))
                 : Optional.empty(),
