@@ -23,10 +23,12 @@ final class DispenserPlan {
 
   private final Event event;
   private final Findings findings;
+  private final boolean onClock; // asked once: an event may have fifty thousand groups
 
   DispenserPlan(Event event, Findings findings) {
     this.event = event;
     this.findings = findings;
+    this.onClock = event.isTimed() && !event.equipment().brewers().isEmpty();
   }
 
   /** Dispensers for each need; none at all when the event lists none. */
@@ -59,7 +61,7 @@ final class DispenserPlan {
       }
     }
     new AtOnce(event, needs).problem().ifPresent(findings::refuse);
-    if (!event.isTimed()) {
+    if (!onClock) {
       choice.refilled().forEach(this::refill);
     }
     return chosen;
@@ -79,7 +81,7 @@ final class DispenserPlan {
 
   /** Only a clock can say that coffee is held too long. */
   private OptionalInt fillsForHold(GroupNeed need, Dispenser dispenser) {
-    return event.isTimed() && !event.equipment().brewers().isEmpty()
+    return onClock
         ? new Timetable(event).fillsForHold(need.group(), Optional.of(dispenser))
         : OptionalInt.of(1);
   }

@@ -26,6 +26,7 @@ final class Remarks {
   private static final double CONTINUOUS_SHARE = 0.8;
 
   private static final Mass HEAVY = Mass.ofGrams(10_000);
+  private static final Mass TWO_HANDED = Mass.ofGrams(3_000);
 
   private final Event event;
   private final Findings findings;
@@ -74,9 +75,16 @@ final class Remarks {
         "Lifting: the heaviest fill is "
             + display.mass(heaviest)
             + " without its vessel"
-            + (heaviest.compareTo(HEAVY) > 0
-                ? "; two people or a trolley, or fill it where it stands."
-                : ". Carry it level, lid closed, one in each hand at most."));
+            + carrying(heaviest));
+  }
+
+  private static String carrying(Mass heaviest) {
+    if (heaviest.compareTo(HEAVY) > 0) {
+      return "; two people or a trolley, or fill it where it stands.";
+    }
+    return heaviest.compareTo(TWO_HANDED) > 0
+        ? ". Carry it with both hands, level, lid closed."
+        : ". Carry it level, lid closed, one in each hand at most.";
   }
 
   private void electricity() {
