@@ -28,17 +28,19 @@ import java.util.stream.IntStream;
  * the best bound among them then stands for what might have been missed.
  */
 final class BackwardSearch {
-  private static final int FREE = Integer.MAX_VALUE / 4;
-  private static final double SAME = 1e-6;
+  static final int FREE = Integer.MAX_VALUE / 4;
+  static final double SAME = 1e-6;
 
   private final RunProblem problem;
   private final List<Leg> legs;
-  private final int[] offsets; // of each leg's numbers in State.progress
+  private final int[] offsets; // of each leg's numbers in a state's progress
   private final int numbers;
   private final int[][] legsOfCoffee; // in time order
-  private final int[] firstUnit; // of each kind in State.free
+  private final int[] firstUnit; // of each kind in a state's free
   private final int units;
   private final int width;
+  private final Contention contention;
+  private final BrewerNames names;
 
   private double incumbent = Double.NEGATIVE_INFINITY;
   private double dropped = Double.NEGATIVE_INFINITY;
@@ -56,24 +58,6 @@ final class BackwardSearch {
     boolean isProven() {
       return bound <= value + SAME * Math.max(1, Math.abs(value));
     }
-  }
-
-  /** One batch on the clock, and those after it. */
-  private record Placement(
-      Placement later, Leg leg, Leg.Choice choice, int kind, int start, int ready) {
-    int coffee() {
-      return leg.coffee();
-    }
-  }
-
-  private static final class State {
-    long[] progress; // of all legs
-    int last; // no further batch is ready after this minute
-    int[] free; // for each unit, the minute until which it can still be used; falling in each kind
-    double value;
-    int firstStart = FREE;
-    double bound;
-    Placement placements;
   }
 
   BackwardSearch(RunProblem problem, List<Leg> legs, int width) {
@@ -98,6 +82,8 @@ final class BackwardSearch {
       firstUnit[kind + 1] = firstUnit[kind] + problem.kinds().get(kind).units();
     }
     this.units = firstUnit[problem.kinds().size()];
+    this.contention = new Contention(problem);
+    this.names = new BrewerNames(problem);
   }
 
   /**
@@ -107,18 +93,18 @@ final class BackwardSearch {
    */
   Optional<Found> run(double floor) {
     incumbent = floor;
-    List<State> layer = List.of(root());
+    List<SearchState> layer = List.of(root());
     while (!layer.isEmpty()) {
-      Optional<State> best =
+      Optional<SearchState> best =
           layer.stream()
               .filter(this::isDone)
               .max(
-                  Comparator.comparingDouble((State s) -> s.value)
+                  Comparator.comparingDouble((SearchState s) -> s.value)
                       .thenComparingInt(s -> s.firstStart));
       if (best.isPresent()) {
         return best.map(this::found);
       }
-      Map<Progress, List<State>> next = new HashMap<>();
+      Map<SearchState.Progress, List<SearchState>> next = new HashMap<>();
       expanded += layer.size();
       layer.forEach(state -> expand(state, next));
       layer = narrowed(next.values());
@@ -126,11 +112,12 @@ final class BackwardSearch {
     return Optional.empty();
   }
 
-  private Found found(State state) {
-    return new Found(batches(state), state.value, Math.max(state.value, dropped), state.firstStart);
+  private Found found(SearchState state) {
+    return new Found(
+        names.of(state.placements), state.value, Math.max(state.value, dropped), state.firstStart);
   }
 
-  private boolean isDone(State state) {
+  private boolean isDone(SearchState state) {
     return Arrays.stream(legsOfCoffee).allMatch(ofCoffee -> current(state, ofCoffee) < 0);
   }
 
@@ -144,8 +131,8 @@ final class BackwardSearch {
     return dropped;
   }
 
-  private State root() {
-    State root = new State();
+  private SearchState root() {
+    SearchState root = new SearchState();
     root.progress = new long[numbers];
     root.free = new int[units];
     Arrays.fill(root.free, FREE);
@@ -153,8 +140,8 @@ final class BackwardSearch {
     return root;
   }
 
-  private void expand(State state, Map<Progress, List<State>> next) {
-    List<State> children = new ArrayList<>();
+  private void expand(SearchState state, Map<SearchState.Progress, List<SearchState>> next) {
+    List<SearchState> children = new ArrayList<>();
     for (int[] ofCoffee : legsOfCoffee) {
       int leg = current(state, ofCoffee);
       if (leg >= 0) {
@@ -165,66 +152,17 @@ final class BackwardSearch {
         }
       }
     }
-    dropUncontended(children);
-    for (State child : children) {
+    contention.settle(children);
+    for (SearchState child : children) {
       settle(child);
       if (child.bound >= incumbent) {
-        keep(next.computeIfAbsent(new Progress(child.progress), key -> new ArrayList<>()), child);
+        child.joins(next.computeIfAbsent(child.key(), key -> new ArrayList<>()));
       }
     }
-  }
-
-  /**
-   * Drops a choice that another coffee's later batch could go before without touching it: placing
-   * the later one first reaches the same. Choices of the same coffee are alternatives and stay.
-   */
-  private void dropUncontended(List<State> children) {
-    if (legsOfCoffee.length > 1) {
-      List<State> all = List.copyOf(children);
-      children.removeIf(child -> isUncontended(child.placements, all));
-    }
-  }
-
-  private boolean isUncontended(Placement placement, List<State> children) {
-    for (int coffee = 0; coffee < legsOfCoffee.length; coffee++) {
-      if (coffee != placement.coffee() && allGoBefore(coffee, placement, children)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Whether a coffee has choices, and all of them go before a placement. */
-  private boolean allGoBefore(int coffee, Placement placement, List<State> children) {
-    boolean any = false;
-    for (State child : children) {
-      if (child.placements.coffee() == coffee) {
-        any = true;
-        if (!goesBefore(child.placements, placement)) {
-          return false;
-        }
-      }
-    }
-    return any;
-  }
-
-  private boolean goesBefore(Placement other, Placement placement) {
-    if (other.ready() <= placement.ready()) {
-      return false;
-    }
-    if (other.start() >= placement.ready()
-        && (other.kind() != placement.kind()
-            || other.start() - problem.kinds().get(other.kind()).turnaroundMinutes()
-                >= placement.ready())) {
-      return true; // it is over, looking back, before this one begins
-    }
-    int circuit = problem.kinds().get(other.kind()).circuit();
-    return other.kind() != placement.kind()
-        && (circuit < 0 || circuit != problem.kinds().get(placement.kind()).circuit());
   }
 
   /** The last leg of a coffee that still has batches to place, or -1. */
-  private int current(State state, int[] ofCoffee) {
+  private int current(SearchState state, int[] ofCoffee) {
     for (int i = ofCoffee.length - 1; i >= 0; i--) {
       int leg = ofCoffee[i];
       if (!legs.get(leg).isDone(state.progress, offsets[leg])) {
@@ -234,14 +172,14 @@ final class BackwardSearch {
     return -1;
   }
 
-  private void children(State state, int index, List<State> children) {
+  private void children(SearchState state, int index, List<SearchState> children) {
     Leg leg = legs.get(index);
     for (Leg.Choice choice : leg.choices(state.progress, offsets[index])) {
       for (int kind : choice.kinds()) {
         int ready = latestReady(state, kind, Math.min(choice.latestReady(), state.last));
         int start = ready - problem.kinds().get(kind).brewMinutes();
         if (ready >= choice.earliestReady() && start >= problem.earliestStart()) {
-          State child = child(state, kind, start, ready);
+          SearchState child = child(state, kind, start, ready);
           child.progress[offsets[index] + choice.number()] += choice.by();
           child.value = state.value + choice.grams() * ready;
           child.placements = new Placement(state.placements, leg, choice, kind, start, ready);
@@ -252,7 +190,7 @@ final class BackwardSearch {
   }
 
   /** The latest minute up to a limit at which a brewer of the kind and its circuit are free. */
-  private int latestReady(State state, int kind, int limit) {
+  private int latestReady(SearchState state, int kind, int limit) {
     Kind brewer = problem.kinds().get(kind);
     int ready = Math.min(limit, state.free[firstUnit[kind]]);
     if (brewer.circuit() < 0) {
@@ -286,8 +224,8 @@ final class BackwardSearch {
     }
   }
 
-  private State child(State state, int kind, int start, int ready) {
-    State child = new State();
+  private SearchState child(SearchState state, int kind, int start, int ready) {
+    SearchState child = new SearchState();
     child.progress = state.progress.clone();
     child.free = state.free.clone();
     child.last = ready;
@@ -308,7 +246,7 @@ final class BackwardSearch {
   }
 
   /** Forgets what can't matter any more, and bounds what can still come of the state. */
-  private void settle(State state) {
+  private void settle(SearchState state) {
     int due = Integer.MIN_VALUE;
     double bound = state.value;
     for (int[] ofCoffee : legsOfCoffee) {
@@ -331,37 +269,12 @@ final class BackwardSearch {
     }
   }
 
-  /** Adds a state unless one that is as good in every way is there; removes those it outdoes. */
-  private static void keep(List<State> states, State candidate) {
-    for (State state : states) {
-      if (outdoes(state, candidate)) {
-        return;
-      }
-    }
-    states.removeIf(state -> outdoes(candidate, state));
-    states.add(candidate);
-  }
-
-  private static boolean outdoes(State a, State b) {
-    if (a.last < b.last
-        || a.value < b.value - SAME
-        || (a.value <= b.value + SAME && a.firstStart < b.firstStart)) {
-      return false;
-    }
-    for (int unit = 0; unit < a.free.length; unit++) {
-      if (a.free[unit] < b.free[unit]) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private List<State> narrowed(Collection<List<State>> groups) {
-    List<State> states = new ArrayList<>();
+  private List<SearchState> narrowed(Collection<List<SearchState>> groups) {
+    List<SearchState> states = new ArrayList<>();
     groups.forEach(states::addAll);
     if (states.size() > width) {
       states.sort(
-          Comparator.comparingDouble((State s) -> s.bound)
+          Comparator.comparingDouble((SearchState s) -> s.bound)
               .thenComparingDouble(s -> s.value)
               .thenComparingInt(s -> s.firstStart)
               .reversed());
@@ -369,68 +282,5 @@ final class BackwardSearch {
       return new ArrayList<>(states.subList(0, width));
     }
     return states;
-  }
-
-  /** Names a unit for each batch in order of time, if it can be one that brewed the same coffee. */
-  private List<TimedBatch> batches(State state) {
-    int[] busyUntil = new int[units];
-    Arrays.fill(busyUntil, Integer.MIN_VALUE);
-    int[] lastCoffee = new int[units];
-    Arrays.fill(lastCoffee, -1);
-    List<TimedBatch> batches = new ArrayList<>();
-    // The last placement is the first on the clock; starts are sorted before units are named.
-    List<Placement> placements = new ArrayList<>();
-    for (Placement p = state.placements; p != null; p = p.later()) {
-      placements.add(p);
-    }
-    placements.sort(Comparator.comparingInt(Placement::start));
-    for (Placement p : placements) {
-      int unit = unitFor(p, busyUntil, lastCoffee);
-      lastCoffee[unit] = p.coffee();
-      busyUntil[unit] = p.ready() + problem.kinds().get(p.kind()).turnaroundMinutes();
-      batches.add(
-          new TimedBatch(
-              p.coffee(),
-              p.kind(),
-              unit - firstUnit[p.kind()],
-              p.choice().doseSteps(),
-              p.start(),
-              p.ready(),
-              p.choice().grams()));
-    }
-    return batches;
-  }
-
-  private int unitFor(Placement placement, int[] busyUntil, int[] lastCoffee) {
-    int chosen = -1;
-    for (int unit = firstUnit[placement.kind()]; unit < firstUnit[placement.kind() + 1]; unit++) {
-      if (busyUntil[unit] <= placement.start()
-          && (chosen < 0
-              || rank(lastCoffee[unit], placement) < rank(lastCoffee[chosen], placement))) {
-        chosen = unit;
-      }
-    }
-    return chosen;
-  }
-
-  /** The same coffee first, then a clean brewer, then one that brewed another coffee. */
-  private static int rank(int lastCoffee, Placement placement) {
-    if (lastCoffee == placement.coffee()) {
-      return 0;
-    }
-    return lastCoffee < 0 ? 1 : 2;
-  }
-
-  /** How far all legs have come, as a key. */
-  private record Progress(long[] numbers) {
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Progress progress && Arrays.equals(progress.numbers, numbers);
-    }
-
-    @Override
-    public int hashCode() {
-      return Arrays.hashCode(numbers);
-    }
   }
 }

@@ -8,7 +8,7 @@ import java.util.List;
  * <p>How far it has come stands in a few numbers of the search's state; a leg reads and never
  * writes them.
  */
-sealed interface Leg permits SizedLeg, FullLeg {
+sealed interface Leg permits SizedLeg, FullLeg, FixedLeg {
   /** Index of the coffee. */
   int coffee();
 

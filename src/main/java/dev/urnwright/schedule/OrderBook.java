@@ -63,6 +63,11 @@ final class OrderBook {
       return ends[ends.length - 1];
     }
 
+    /** The minute by which its last batch must be ready. */
+    int latestReady() {
+      return orders.get(orders.size() - 1).latestReady();
+    }
+
     /** The minute by which the batch that serves from this gram on must be ready. */
     int latestReady(double from) {
       return orders.get(at(from)).latestReady();
@@ -104,6 +109,17 @@ final class OrderBook {
         start = ends[at(start)];
       }
       return start;
+    }
+
+    /** The fewest batches, of so many grams at most, that are neither too late nor too old. */
+    int freshBatches(double largestGrams) {
+      int batches = 0;
+      double to = grams();
+      while (to > 1e-3) {
+        to = Math.min(to - 1e-3, freshFrom(Math.max(0, to - largestGrams), to));
+        batches++;
+      }
+      return batches;
     }
 
     /**

@@ -54,11 +54,19 @@ public final class RunScheduler {
   /**
    * A run with what it needs.
    *
+   * @param after the minute by which the coffee's run before is served; its own batches are ready
+   *     later, or its first order's coffee would be too old
    * @param steps of dose
    * @param fewest batches that can brew so many steps in the time there is for it
    */
   private record RunOfCoffee(
-      int coffee, OrderBook.Run run, long steps, int fewest, CoffeeOrders orders) {}
+      int coffee, OrderBook.Run run, int after, long steps, int fewest, CoffeeOrders orders) {
+    boolean isServedBy(TimedBatch batch) {
+      return batch.coffee() == coffee
+          && batch.ready() > after
+          && batch.ready() <= run.latestReady();
+    }
+  }
 
   private RunScheduler(RunProblem problem, int width, List<RunOfCoffee> runs) {
     this.problem = problem;
@@ -90,8 +98,10 @@ public final class RunScheduler {
   private static Optional<RunScheduler> of(RunProblem problem, int width) {
     List<RunOfCoffee> runs = new ArrayList<>();
     for (int coffee = 0; coffee < problem.coffees().size(); coffee++) {
+      int after = Integer.MIN_VALUE;
       for (OrderBook.Run run : OrderBook.of(problem.coffees().get(coffee).orders()).runs()) {
-        Optional<RunOfCoffee> needs = needs(problem, coffee, run);
+        Optional<RunOfCoffee> needs = needs(problem, coffee, run, after);
+        after = run.latestReady();
         if (needs.isEmpty()) {
           return Optional.empty();
         }
@@ -101,8 +111,12 @@ public final class RunScheduler {
     return Optional.of(new RunScheduler(problem, width, runs));
   }
 
-  /** Counts batches, the largest brewers first, each for as many as it has time for. */
-  private static Optional<RunOfCoffee> needs(RunProblem problem, int coffee, OrderBook.Run run) {
+  /**
+   * Counts batches, the largest brewers first, each for as many as it has time for; and no fewer
+   * than keep every order fresh.
+   */
+  private static Optional<RunOfCoffee> needs(
+      RunProblem problem, int coffee, OrderBook.Run run, int after) {
     CoffeeOrders orders = problem.coffees().get(coffee);
     long steps = (long) Math.ceil(run.grams() / orders.gramsPerStep() - 1e-9);
     List<Integer> largestFirst =
@@ -120,7 +134,9 @@ public final class RunScheduler {
       count += here;
       left -= here * greatest;
       if (left <= 0) {
-        return Optional.of(new RunOfCoffee(coffee, run, steps, (int) count, orders));
+        double largest = orders.doses().get(largestFirst.get(0)).greatest() * orders.gramsPerStep();
+        int fewest = (int) Math.max(count, run.freshBatches(largest));
+        return Optional.of(new RunOfCoffee(coffee, run, after, steps, fewest, orders));
       }
     }
     return Optional.empty();
@@ -147,7 +163,7 @@ public final class RunScheduler {
     levelled(full.get()).ifPresent(sizing -> search(sizing, width(sizing), mixed));
     if (mixed.best.isEmpty()) {
       mixed.offer(full.get());
-      mixed.bound = Double.POSITIVE_INFINITY; // sizes as they came: nothing is known of better ones
+      searchLegs(asFound(full.get()), width(full.get().batches().size()), mixed);
     }
     return Optional.of(solution(mixed, most == fewest));
   }
@@ -223,6 +239,10 @@ public final class RunScheduler {
       RunOfCoffee run = runs.get(i);
       legs.add(new SizedLeg(run.coffee(), run.run(), sizings.get(i), run.orders().gramsPerStep()));
     }
+    return searchLegs(legs, states, attempt);
+  }
+
+  private boolean searchLegs(List<Leg> legs, int states, Attempt attempt) {
     double floor = attempt.best.map(Found::value).orElse(Double.NEGATIVE_INFINITY);
     BackwardSearch search = new BackwardSearch(problem, legs, states);
     Optional<Found> found = search.run(floor);
@@ -233,7 +253,10 @@ public final class RunScheduler {
   }
 
   private int width(List<Sizing> sizings) {
-    int batches = sizings.stream().mapToInt(Sizing::count).sum();
+    return width(sizings.stream().mapToInt(Sizing::count).sum());
+  }
+
+  private int width(int batches) {
     long affordable = Math.max(0, BUDGET - spent) / batches;
     return (int)
         Math.max(NARROW, Math.min(affordable, Math.min(width, EFFORT / (batches * batches))));
@@ -259,16 +282,31 @@ public final class RunScheduler {
     List<Sizing> sizings = new ArrayList<>();
     for (RunOfCoffee run : runs) {
       long[] counts = new long[problem.kinds().size()];
-      int first = run.run().orders().stream().mapToInt(Order::earliestReady).min().orElseThrow();
-      int last = run.run().orders().stream().mapToInt(Order::latestReady).max().orElseThrow();
       for (TimedBatch batch : full.batches()) {
-        if (batch.coffee() == run.coffee() && batch.ready() >= first && batch.ready() <= last) {
+        if (run.isServedBy(batch)) {
           counts[batch.kind()]++;
         }
       }
       Sizing.levelled(run.steps(), counts, run.orders().doses()).ifPresent(sizings::add);
     }
     return sizings.size() == runs.size() ? Optional.of(sizings) : Optional.empty();
+  }
+
+  /** Each run's batches as they were found: what each serves stays. */
+  private List<Leg> asFound(Found full) {
+    List<Leg> legs = new ArrayList<>();
+    for (RunOfCoffee run : runs) {
+      List<Double> grams =
+          full.batches().stream()
+              .filter(batch -> run.isServedBy(batch))
+              .sorted(Comparator.comparingInt(TimedBatch::ready))
+              .map(TimedBatch::drawnGrams)
+              .toList();
+      legs.add(
+          new FixedLeg(
+              run.coffee(), run.run(), grams, run.orders().doses(), run.orders().gramsPerStep()));
+    }
+    return legs;
   }
 
   private RunSolution solution(Attempt attempt, boolean fewest) {

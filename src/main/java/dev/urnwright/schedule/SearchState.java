@@ -1,0 +1,64 @@
+package dev.urnwright.schedule;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Where a backward search has come to: what is placed, and when brewers are free for what is not.
+ * Only {@link BackwardSearch} changes one, before it joins a layer.
+ */
+final class SearchState {
+
+  long[] progress; // of all legs
+  int last; // no further batch is ready after this minute
+  int[] free; // for each unit, the minute until which it can still be used; falling in each kind
+  double value;
+  int firstStart = BackwardSearch.FREE;
+  double bound;
+  Placement placements;
+
+  /** How far all legs have come, as a key. */
+  record Progress(long[] numbers) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Progress progress && Arrays.equals(progress.numbers, numbers);
+    }
+
+    @Override
+    public int hashCode() {
+      return Arrays.hashCode(numbers);
+    }
+  }
+
+  Progress key() {
+    return new Progress(progress);
+  }
+
+  /**
+   * Joins states that have come as far, unless one is as good in every way; removes those it
+   * outdoes.
+   */
+  void joins(List<SearchState> states) {
+    for (SearchState state : states) {
+      if (state.outdoes(this)) {
+        return;
+      }
+    }
+    states.removeIf(this::outdoes);
+    states.add(this);
+  }
+
+  private boolean outdoes(SearchState other) {
+    if (last < other.last
+        || value < other.value - BackwardSearch.SAME
+        || (value <= other.value + BackwardSearch.SAME && firstStart < other.firstStart)) {
+      return false;
+    }
+    for (int unit = 0; unit < free.length; unit++) {
+      if (free[unit] < other.free[unit]) {
+        return false;
+      }
+    }
+    return true;
+  }
+}
