@@ -61,6 +61,8 @@ class ArchitectureTest {
 
   @ArchTest static final ArchRule TEXT = knowsOnly("text", below("sheet", "plan"));
 
+  @ArchTest static final ArchRule CALENDAR = knowsOnly("calendar", below("sheet", "plan"));
+
   @ArchTest
   static final ArchRule NOBODY_KNOWS_THE_COMMAND_LINE =
       noClasses()
@@ -80,6 +82,8 @@ class ArchitectureTest {
   @ArchTest static final ArchRule JACKSON = library("com.fasterxml.jackson..", "json");
 
   @ArchTest static final ArchRule POI = library("org.apache.poi..", "xlsx");
+
+  @ArchTest static final ArchRule ICALENDAR = library("biweekly..", "calendar");
 
   @ArchTest static final ArchRule OPENPDF = library("com.lowagie..", "pdf");
 

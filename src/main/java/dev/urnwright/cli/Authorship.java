@@ -17,7 +17,7 @@ final class Authorship {
   /** Sheets of the largest events stay far below. */
   private static final long MOST_BYTES = 256L << 20;
 
-  /** A picture names its maker at its beginning. */
+  /** A picture or a calendar names its maker at its beginning. */
   private static final int HEAD_BYTES = 4096;
 
   private Authorship() {}
@@ -34,6 +34,11 @@ final class Authorship {
     if (name.endsWith(".svg") || name.endsWith(".png")) {
       try (InputStream in = Files.newInputStream(file)) {
         return latin1(in.readNBytes(HEAD_BYTES)).contains(NAME);
+      }
+    }
+    if (name.endsWith(".ics")) {
+      try (InputStream in = Files.newInputStream(file)) {
+        return latin1(in.readNBytes(HEAD_BYTES)).contains("\nPRODID:-//" + NAME + "//");
       }
     }
     return false;

@@ -18,9 +18,10 @@ import picocli.CommandLine.Parameters;
     name = "plan",
     header = "Work out the plan; print it, write its sheets and its workbook.",
     description = {
-      "%nPrints a summary and writes two files beside the event, named after it:",
-      "  NAME-plan.pdf    prep sheets: brew, dilute, correct on the day, shop",
+      "%nPrints a summary and writes files beside the event, named after it:",
+      "  NAME-plan.pdf    sheets: the run, brew, dilute, correct on the day, shop",
       "  NAME-plan.xlsx   the same as a workbook whose figures can be changed",
+      "  NAME-run.ics     the run for a calendar, if the event has a date",
       "%nA file that Urnwright wrote earlier is replaced; any other is left alone. When the event"
           + " has problems they are printed, each as file:line:column, and nothing is written."
     },
@@ -66,7 +67,7 @@ final class PlanCommand extends Subcommand implements Callable<Integer> {
       print(plan);
       return ExitCode.DONE;
     }
-    try (PlanFiles files = PlanFiles.of(file, folder, replace)) {
+    try (PlanFiles files = PlanFiles.of(plan, file, folder, replace)) {
       files.render(plan);
       print(plan);
       files.putInPlace();

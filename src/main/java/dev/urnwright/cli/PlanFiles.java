@@ -1,5 +1,6 @@
 package dev.urnwright.cli;
 
+import dev.urnwright.calendar.RunCalendar;
 import dev.urnwright.pdf.PrepSheets;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.xlsx.PlanWorkbook;
@@ -9,6 +10,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,24 +49,34 @@ final class PlanFiles implements AutoCloseable {
   }
 
   /**
-   * The files of an event's plan, in that folder or else beside the event.
+   * The files of an event's plan, in that folder or else beside the event: sheets, workbook and,
+   * when there is a run on a day, its calendar.
    *
    * @throws RefusedException if the folder can't be had or one of the places is taken
    */
-  static PlanFiles of(Path event, Optional<Path> folder, boolean replace) throws RefusedException {
+  static PlanFiles of(Plan plan, Path event, Optional<Path> folder, boolean replace)
+      throws RefusedException {
     OutputFile.Existing existing =
         replace ? OutputFile.Existing.REPLACE : OutputFile.Existing.REPLACE_OURS;
     if (folder.isPresent()) {
       make(folder.get());
     }
-    return new PlanFiles(
-        List.of(
-            new Part(
-                OutputFile.at(FileNames.of(event, folder, "-plan.pdf"), existing),
-                PrepSheets::write),
-            new Part(
-                OutputFile.at(FileNames.of(event, folder, "-plan.xlsx"), existing),
-                PlanWorkbook::write)));
+    List<Part> parts = new ArrayList<>();
+    parts.add(
+        new Part(
+            OutputFile.at(FileNames.of(event, folder, "-plan.pdf"), existing), PrepSheets::write));
+    parts.add(
+        new Part(
+            OutputFile.at(FileNames.of(event, folder, "-plan.xlsx"), existing),
+            PlanWorkbook::write));
+    if (RunCalendar.isFor(plan)) {
+      Instant now = Instant.now();
+      parts.add(
+          new Part(
+              OutputFile.at(FileNames.of(event, folder, "-run.ics"), existing),
+              (run, out) -> RunCalendar.write(run, now, out)));
+    }
+    return new PlanFiles(parts);
   }
 
   List<Path> targets() {

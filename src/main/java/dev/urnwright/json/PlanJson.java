@@ -14,6 +14,7 @@ import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.Plan;
+import dev.urnwright.plan.Run;
 import dev.urnwright.plan.ShoppingLine;
 import dev.urnwright.quantity.Money;
 import dev.urnwright.schedule.BrewerUnit;
@@ -60,9 +61,15 @@ public final class PlanJson {
     fields.text("urnwright", version);
     fields.object("event", plan.event(), event -> event(event, fields));
     fields.array("coffees", plan.coffees(), coffee -> new CoffeeJson(fields).write(coffee));
-    fields.array("groups", plan.groups(), group -> group(group, fields));
-    fields.array("batches", rows(plan, CoffeePlan::batches), row -> batch(row, fields));
-    fields.array("fills", rows(plan, CoffeePlan::fills), row -> fill(row, fields));
+    RunJson times = new RunJson(fields, plan.event().date().isPresent());
+    fields.array("groups", plan.groups(), group -> group(group, plan.run(), times, fields));
+    fields.array(
+        "batches", rows(plan, CoffeePlan::batches), row -> batch(row, plan.run(), times, fields));
+    fields.array(
+        "fills", rows(plan, CoffeePlan::fills), row -> fill(row, plan.run(), times, fields));
+    if (plan.run().isPresent()) {
+      fields.object("run", plan.run().get(), times::run);
+    }
     fields.array("shopping", plan.shopping(), line -> shopping(line, fields));
     fields.notes("cautions", plan.cautions());
     fields.notes("notes", plan.notes());
@@ -97,7 +104,8 @@ public final class PlanJson {
     fields.text("units", event.print().units().name().toLowerCase(Locale.ROOT));
   }
 
-  private static void group(GroupPlan plan, JsonFields fields) throws IOException {
+  private static void group(GroupPlan plan, Optional<Run> run, RunJson times, JsonFields fields)
+      throws IOException {
     fields.text("name", plan.group().name());
     fields.text("coffee", plan.coffee().key());
     fields.count("headcount", plan.group().guests().headcount());
@@ -123,9 +131,13 @@ public final class PlanJson {
     Optional<TimeWindow> window = plan.group().service().window();
     optional("serve_from", window.map(TimeWindow::start), fields);
     optional("serve_to", window.map(TimeWindow::end), fields);
+    if (run.isPresent()) {
+      times.group(plan, run.get());
+    }
   }
 
-  private static void batch(Row<Batch> row, JsonFields fields) throws IOException {
+  private static void batch(Row<Batch> row, Optional<Run> run, RunJson times, JsonFields fields)
+      throws IOException {
     Batch batch = row.part();
     fields.text("id", batch.id());
     fields.text("coffee", row.coffee());
@@ -136,9 +148,14 @@ public final class PlanJson {
     fields.grams("absorbed_g", batch.brew().absorbed());
     fields.grams("beverage_g", batch.brew().beverage());
     fields.percent("strength", batch.brew().strength());
+    Optional<Run.BatchTime> time = run.flatMap(each -> each.timeOf(batch));
+    if (time.isPresent()) {
+      times.batch(time.get());
+    }
   }
 
-  private static void fill(Row<Fill> row, JsonFields fields) throws IOException {
+  private static void fill(Row<Fill> row, Optional<Run> run, RunJson times, JsonFields fields)
+      throws IOException {
     Fill fill = row.part();
     fields.text("id", fill.id());
     fields.text("group", fill.groupName());
@@ -161,6 +178,10 @@ public final class PlanJson {
     }
     fields.number("bypass_jug_ml", fill.byJug().bypass().millilitres());
     fields.percent("strength_by_jug", fill.byJug().strength());
+    Optional<Run.FillTime> time = run.flatMap(each -> each.timeOf(fill));
+    if (time.isPresent()) {
+      times.fill(time.get());
+    }
   }
 
   private static void shopping(ShoppingLine line, JsonFields fields) throws IOException {

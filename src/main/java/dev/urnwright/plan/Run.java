@@ -5,7 +5,9 @@ import dev.urnwright.quantity.Temperature;
 import dev.urnwright.quantity.Volume;
 import java.time.Duration;
 import java.time.LocalDateTime;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -32,6 +34,25 @@ public record Run(
     fills = List.copyOf(fills);
     heaters = List.copyOf(heaters);
     actions = List.copyOf(actions);
+  }
+
+  /** When that batch is brewed. */
+  public Optional<BatchTime> timeOf(Batch batch) {
+    return batches.stream().filter(time -> time.batch().id().equals(batch.id())).findFirst();
+  }
+
+  /** When that dispenser is filled and poured. */
+  public Optional<FillTime> timeOf(Fill fill) {
+    return fills.stream().filter(time -> time.fill().id().equals(fill.id())).findFirst();
+  }
+
+  /** The temperature of a group's coolest cup; empty for iced groups. */
+  public Optional<Temperature> coolestPour(GroupPlan group) {
+    return group.fills().stream()
+        .flatMap(fill -> timeOf(fill).stream())
+        .flatMap(time -> time.heat().stream())
+        .map(Heat::lastPour)
+        .min(Comparator.naturalOrder());
   }
 
   /**
@@ -120,7 +141,12 @@ public record Run(
     /** Bring a dispenser back for cleaning and a refill. */
     COLLECT,
     /** Pour away what is left. */
-    DISCARD
+    DISCARD;
+
+    /** The verb for people, such as {@code Switch on}. */
+    public String words() {
+      return name().charAt(0) + name().substring(1).toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
   }
 
   /**

@@ -38,9 +38,14 @@ public final class PlanText {
       screen.gap();
       new CoffeeText(screen, display, event).write(coffee);
     }
+    plan.run().ifPresent(run -> new RunText(screen, display).write(plan, run));
     shopping(plan.shopping(), display, screen);
     list("Take care", plan.cautions(), screen, screen::caution);
-    list("Assumed and noticed", plan.notes(), screen, screen::remark);
+    list(
+        "Assumed and noticed",
+        plan.notes().stream().filter(note -> !RunText.tells(note)).toList(),
+        screen,
+        screen::remark);
   }
 
   private static String when(Event event) {

@@ -16,6 +16,7 @@ import dev.urnwright.event.Event;
 import dev.urnwright.event.GuestGroup;
 import dev.urnwright.event.Provision;
 import dev.urnwright.event.TimeWindow;
+import dev.urnwright.input.EventReader;
 import dev.urnwright.plan.Events;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.Planner;
@@ -25,7 +26,14 @@ import dev.urnwright.quantity.Share;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
@@ -60,13 +68,70 @@ class PlanJsonTest {
     assertEquals(1, schema().validate(short1).size());
   }
 
+  /** Paths from the top, such as {@code fills/draws/batch}, so that a namesake doesn't count. */
   @Test
-  void everyFieldOfTheSchemaIsWritten() throws IOException {
+  void everyFieldOfTheSchemaIsWrittenForSomeSample() throws IOException {
+    JsonNode schema = MAPPER.readTree(PlanSchema.text());
     Set<String> described = new TreeSet<>();
-    described(MAPPER.readTree(PlanSchema.text()), described);
+    described(schema, schema, "", described);
     Set<String> written = new TreeSet<>();
-    fieldNames(MAPPER.readTree(json(full())), written);
+    try (Stream<Path> samples = Files.list(Path.of("samples"))) {
+      for (Path sample : samples.sorted().toList()) {
+        Optional<Plan> plan =
+            new Planner().plan(new EventReader().read(sample).value().orElseThrow()).value();
+        if (plan.isPresent()) {
+          String json = json(plan.get());
+          assertEquals(List.of(), List.copyOf(schema().validate(json, InputFormat.JSON)));
+          fieldNames(MAPPER.readTree(json), "", written);
+        }
+      }
+    }
     assertEquals(described, written);
+  }
+
+  @Test
+  void theRunIsOnTheEventsDay() throws IOException {
+    JsonNode document = MAPPER.readTree(json(full()));
+    JsonNode batch = document.at("/batches/0");
+    assertTrue(batch.get("ready").asText().startsWith("2027-04-17T0"), batch::toString);
+    assertEquals(
+        Duration.ofMinutes(10), // the brewers' cycle
+        Duration.between(moment(batch, "start"), moment(batch, "ready")));
+    JsonNode fill = document.at("/fills/0");
+    assertFalse(moment(fill, "filled").isAfter(moment(fill, "due")));
+    assertFalse(moment(fill, "last_pour").isAfter(moment(fill, "use_by")));
+    for (JsonNode group : document.get("groups")) {
+      List<Double> poured = new ArrayList<>();
+      for (JsonNode each : document.get("fills")) {
+        if (each.get("group").equals(group.get("name"))
+            && each.get("coffee").equals(group.get("coffee"))
+            && each.has("pour_temperature")) {
+          poured.add(each.get("pour_temperature").asDouble());
+        }
+      }
+      assertEquals(group.get("name").asText().equals("Iced table"), poured.isEmpty());
+      if (!poured.isEmpty()) {
+        assertEquals(Collections.min(poured), group.get("pour_temperature").asDouble());
+      }
+    }
+  }
+
+  @Test
+  void withoutADateTheRunHasTimesOnly() throws IOException {
+    Event event = full();
+    String json = json(dated(event, Optional.empty(), event.time()));
+    assertEquals(Set.of(), Set.copyOf(schema().validate(json, InputFormat.JSON)));
+    JsonNode start = MAPPER.readTree(json).at("/batches/0/start");
+    assertTrue(start.asText().matches("0\\d:\\d\\d:00"), start::toString);
+  }
+
+  @Test
+  void withoutBrewersThereIsNoRun() throws IOException {
+    JsonNode document = MAPPER.readTree(json(Events.oneCup()));
+    assertFalse(document.has("run"));
+    assertFalse(document.at("/batches/0").has("start"));
+    assertFalse(document.at("/fills/0").has("filled"));
+    assertFalse(document.at("/groups/0").has("pour_temperature"));
   }
 
   /**
@@ -119,16 +184,41 @@ class PlanJsonTest {
     assertTrue(groups.findValuesAsText("name").containsAll(List.of("Visitors", "Iced table")));
   }
 
-  private static void described(JsonNode schema, Set<String> names) {
-    if (schema.path("properties").isObject()) {
-      schema.get("properties").fieldNames().forEachRemaining(names::add);
+  private static void described(JsonNode schema, JsonNode part, String path, Set<String> paths) {
+    if (part.has("$ref")) {
+      described(schema, schema.at(part.get("$ref").asText().substring(1)), path, paths);
     }
-    schema.forEach(part -> described(part, names));
+    described(schema, path, part.path("properties"), paths);
+    if (part.has("items")) {
+      described(schema, part.get("items"), path, paths);
+    }
   }
 
-  private static void fieldNames(JsonNode node, Set<String> names) {
-    node.fieldNames().forEachRemaining(names::add);
-    node.forEach(child -> fieldNames(child, names));
+  private static void described(
+      JsonNode schema, String path, JsonNode properties, Set<String> paths) {
+    properties
+        .fields()
+        .forEachRemaining(
+            field -> {
+              paths.add(path + field.getKey());
+              described(schema, field.getValue(), path + field.getKey() + "/", paths);
+            });
+  }
+
+  private static void fieldNames(JsonNode node, String path, Set<String> paths) {
+    if (node.isArray()) {
+      node.forEach(each -> fieldNames(each, path, paths));
+    }
+    node.fields()
+        .forEachRemaining(
+            field -> {
+              paths.add(path + field.getKey());
+              fieldNames(field.getValue(), path + field.getKey() + "/", paths);
+            });
+  }
+
+  private static LocalDateTime moment(JsonNode node, String name) {
+    return LocalDateTime.parse(node.get(name).asText());
   }
 
   /** Everything given. */
@@ -163,7 +253,7 @@ class PlanJsonTest {
                 5,
                 List.of(Events.brewer("Twin brewer", 2, 150, 480, 6)),
                 List.of(Events.dispenser("Airpot", 40, 2.2, 40))));
-    return timed(event, Optional.of(LocalTime.of(8, 30)));
+    return dated(event, event.date(), Optional.of(LocalTime.of(8, 30)));
   }
 
   private static Coffee bagged(Coffee coffee) {
@@ -179,10 +269,10 @@ class PlanJsonTest {
         coffee.location());
   }
 
-  private static Event timed(Event event, Optional<LocalTime> time) {
+  private static Event dated(Event event, Optional<LocalDate> date, Optional<LocalTime> time) {
     return new Event(
         event.name(),
-        event.date(),
+        date,
         time,
         event.print(),
         event.serving(),
@@ -195,7 +285,10 @@ class PlanJsonTest {
   }
 
   private static String json(Event event) throws IOException {
-    Plan plan = new Planner().plan(event).value().orElseThrow();
+    return json(new Planner().plan(event).value().orElseThrow());
+  }
+
+  private static String json(Plan plan) throws IOException {
     StringWriter text = new StringWriter();
     new PlanJson("1.2.3").write(plan, text);
     return text.toString();
