@@ -15,9 +15,7 @@ import dev.urnwright.plan.Run.Action;
 import dev.urnwright.plan.Run.ActionKind;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
 import java.io.StringWriter;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -43,9 +41,6 @@ public final class RunCalendar {
 
   /** The standard's greatest length of a line, in octets without the line end. */
   private static final int LINE_OCTETS = 75;
-
-  /** The most octets that UTF-8 takes for one {@code char}. */
-  private static final int OCTETS_A_CHAR = 3;
 
   private final Event event;
   private final Instant written;
@@ -73,21 +68,30 @@ public final class RunCalendar {
       throw new IllegalArgumentException("a calendar takes a run and a date");
     }
     ICalendar calendar = new RunCalendar(plan.event(), written).of(plan.run().orElseThrow());
-    Writer letters = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-    String text = text(calendar, LINE_OCTETS);
-    boolean plain = text.chars().allMatch(letter -> letter < 0x80);
-    // The library folds after so many letters, the standard wants it after so many octets.
-    letters.write(plain ? text : text(calendar, LINE_OCTETS / OCTETS_A_CHAR));
-    letters.flush();
-  }
-
-  private static String text(ICalendar calendar, int lineLength) throws IOException {
     StringWriter text = new StringWriter();
     try (ICalWriter writer = new ICalWriter(text, ICalVersion.V2_0)) {
-      writer.getVObjectWriter().getFoldedLineWriter().setLineLength(lineLength);
+      writer.getVObjectWriter().getFoldedLineWriter().setLineLength(null);
       writer.write(calendar);
     }
-    return text.toString();
+    out.write(folded(text.toString()).getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The library folds after so many letters, the standard wants it after so many octets. */
+  private static String folded(String text) {
+    StringBuilder folded = new StringBuilder();
+    int octets = 0;
+    for (int at = 0; at < text.length(); at = text.offsetByCodePoints(at, 1)) {
+      int point = text.codePointAt(at);
+      int size = Character.toString(point).getBytes(StandardCharsets.UTF_8).length;
+      boolean ends = point == '\r' || point == '\n';
+      if (!ends && octets + size > LINE_OCTETS) {
+        folded.append("\r\n ");
+        octets = 1;
+      }
+      folded.appendCodePoint(point);
+      octets = ends ? 0 : octets + size;
+    }
+    return folded.toString();
   }
 
   private ICalendar of(Run run) {

@@ -24,6 +24,9 @@ final class RunText {
   /** What a terminal can be scrolled through with an eye on the clock. */
   static final int MOST_ROWS = 120;
 
+  /** What is no longer is kept on one line. */
+  private static final int LONGEST_UNBROKEN = 30;
+
   private static final String QUALITY = "run-quality";
 
   private final Screen screen;
@@ -80,7 +83,7 @@ final class RunText {
 
   private void batches(List<BatchTime> batches, LocalDate day) {
     screen.heading("On the brewers");
-    quiet("start  ready  brewer and batch");
+    screen.line(screen.palette().quiet().apply("  start  ready  brewer and batch"));
     Rows rows = new Rows(day);
     for (BatchTime batch : batches) {
       String unit = batch.batch().unit().map(BrewerUnit::label).orElse("");
@@ -119,8 +122,11 @@ final class RunText {
   private record Moment(LocalDateTime at, ActionKind kind) {}
 
   private static String thing(Action action) {
-    String things = action.what().replace(' ', '\u00a0');
-    return action.what().equals(action.where()) ? things : things + " (" + action.where() + ")";
+    String thing =
+        action.what().equals(action.where())
+            ? action.what()
+            : action.what() + " (" + action.where() + ")";
+    return thing.length() > LONGEST_UNBROKEN ? thing : thing.replace(' ', '\u00a0');
   }
 
   /** Rows that begin with a time; the time is printed where it changes, a day where that does. */

@@ -34,6 +34,9 @@ class CommandsTest {
           strength: 1.25 %
       """;
 
+  private static final String BREWER =
+      "brewers: [{name: Tall brewer, dose: up to 1.2 kg, water: 15 l, cycle: 15 min}]\n";
+
   @TempDir private Path folder;
 
   private Path event;
@@ -59,6 +62,23 @@ class CommandsTest {
                     + "\n"),
         run.out());
     assertEquals(List.of("supper-plan.pdf", "supper-plan.xlsx", "supper.yaml"), names(folder));
+  }
+
+  @Test
+  void aRunOnADayIsWrittenAsACalendarToo() throws IOException {
+    Files.writeString(event, EVENT + BREWER + "time: 19:30\n");
+    assertEquals(ExitCode.DONE, Run.of("plan", event).code());
+    assertEquals(List.of("supper-plan.pdf", "supper-plan.xlsx", "supper.yaml"), names(folder));
+    Files.writeString(event, EVENT + BREWER + "time: 19:30\ndate: 2027-06-05\n");
+    for (int time = 1; time <= 2; time++) {
+      Run run = Run.of("plan", event);
+      assertEquals("", run.err());
+      assertTrue(
+          run.out().endsWith("\nwrote " + folder.resolve("supper-run.ics") + "\n"), run.out());
+    }
+    String calendar = Files.readString(folder.resolve("supper-run.ics"));
+    assertTrue(calendar.startsWith("BEGIN:VCALENDAR\r\n"), calendar);
+    assertTrue(calendar.contains("\r\nDTSTART:20270605T"), calendar);
   }
 
   @Test

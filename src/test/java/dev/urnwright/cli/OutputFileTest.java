@@ -82,6 +82,17 @@ class OutputFileTest {
   }
 
   @Test
+  void aCalendarSaysWhoseItIs() throws Exception {
+    Path ours = folder.resolve("ours.ics");
+    Files.writeString(ours, "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//Urnwright//Run//EN\r\n");
+    Path theirs = folder.resolve("theirs.ics");
+    Files.writeString(
+        theirs, "BEGIN:VCALENDAR\r\nPRODID:-//Somebody//EN\r\nNAME:PRODID:-//Urnwright//\r\n");
+    assertTrue(Authorship.isOurs(ours));
+    assertFalse(Authorship.isOurs(theirs));
+  }
+
+  @Test
   void anUnknownKindOfFileIsNeverOurs() throws Exception {
     Path notes = folder.resolve("notes.txt");
     Files.writeString(notes, "Urnwright");

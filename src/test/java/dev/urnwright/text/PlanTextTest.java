@@ -13,13 +13,17 @@ import dev.urnwright.plan.Events;
 import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.Planner;
+import dev.urnwright.plan.Run;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Share;
 import dev.urnwright.quantity.UnitSystem;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -111,9 +115,98 @@ class PlanTextTest {
     assertTrue(text.contains("and 7 more groups"), text);
   }
 
+  @Test
+  void theRunTellsItsBatchesAndActionsByTheClock() {
+    Plan plan = plan(timed(crowded(UnitSystem.METRIC, 3), LocalTime.of(9, 30)));
+    Run run = plan.run().orElseThrow();
+    String text = text(plan).replace('\u00a0', ' ');
+    assertTrue(text.contains("\nThe run\n"));
+    assertTrue(text.contains("The work begins at " + run.actions().get(0).at().toLocalTime()));
+    for (Run.BatchTime time : run.batches()) {
+      String ready = time.ready().toLocalTime() + "  " + time.batch().unit().orElseThrow().label();
+      assertTrue(
+          text.lines()
+              .anyMatch(line -> line.contains(ready) && line.endsWith(", " + time.batch().id())),
+          ready);
+    }
+    for (Run.Action action : run.actions()) {
+      assertTrue(text.contains(action.what()), action::toString);
+    }
+    assertFalse(text.contains("on the day"), "all on one day");
+    String quality = "Coffee is on average";
+    assertEquals(text.indexOf(quality), text.lastIndexOf(quality));
+  }
+
+  @Test
+  void aRunThatBeginsTheDayBeforeSaysSo() {
+    String text = text(plan(timed(crowded(UnitSystem.METRIC, 3), LocalTime.of(0, 20))));
+    assertTrue(text.matches("(?s).*The work begins at 23:\\d\\d the day before\\..*"), text);
+    assertTrue(text.contains("\n  the day before\n  23:"), text);
+    assertTrue(text.contains("\n  on the day\n  00:"), text);
+  }
+
+  @Test
+  void aLongRunIsCutAndItsRowsFitTheScreen() {
+    Plan plan = plan(timed(crowded(UnitSystem.METRIC, 3), LocalTime.of(9, 30)));
+    Run run = plan.run().orElseThrow();
+    List<Run.BatchTime> batches = new ArrayList<>();
+    List<Run.Action> actions = new ArrayList<>();
+    while (batches.size() <= RunText.MOST_ROWS) {
+      batches.addAll(run.batches());
+    }
+    for (int minute = 0; minute < RunText.MOST_ROWS + 7; minute++) {
+      Run.Action action = run.actions().get(minute % run.actions().size());
+      LocalDateTime at = run.actions().get(0).at().plusMinutes(minute);
+      actions.add(
+          new Run.Action(at, action.kind(), action.what(), action.where(), action.detail()));
+    }
+    Run longer = new Run(batches, run.fills(), run.heaters(), run.water(), actions, run.quality());
+    String text =
+        text(
+            new Plan(
+                plan.event(),
+                plan.coffees(),
+                Optional.of(longer),
+                plan.shopping(),
+                plan.cautions(),
+                plan.notes()));
+    text.lines().forEach(line -> assertTrue(ScreenText.width(line) <= PlanText.COLUMNS, line));
+    String more = "... and %d more %s; the run sheet and --json have them all";
+    int cut = batches.size() - RunText.MOST_ROWS;
+    assertTrue(text.contains(more.formatted(cut, "batches")), text);
+    assertTrue(text.contains(more.formatted(7, "rows")), text);
+    LocalDateTime last = actions.get(RunText.MOST_ROWS - 1).at();
+    assertTrue(text.contains("\n  " + last.toLocalTime() + "  "), text);
+    assertFalse(text.contains("\n  " + last.plusMinutes(1).toLocalTime() + "  "), text);
+  }
+
+  @Test
+  void withoutTimesThereIsNoRun() {
+    assertFalse(text(plan(crowded(UnitSystem.METRIC))).contains("The run\n"));
+  }
+
+  private static Event timed(Event event, LocalTime time) {
+    return new Event(
+        event.name(),
+        event.date(),
+        Optional.of(time),
+        event.print(),
+        event.serving(),
+        event.coffees(),
+        event.groups(),
+        event.equipment(),
+        event.kitchen(),
+        event.defaults(),
+        event.location());
+  }
+
   private static Event crowded(UnitSystem units) {
+    return crowded(units, 40);
+  }
+
+  private static Event crowded(UnitSystem units, int count) {
     List<GuestGroup> groups = new ArrayList<>();
-    for (int i = 0; i < 40; i++) {
+    for (int i = 0; i < count; i++) {
       String name = NAMES.get(i % NAMES.size()) + " " + i;
       GuestGroup group = Events.group(name, 50 + i, 240, 1.2 + 0.005 * i);
       groups.add(
