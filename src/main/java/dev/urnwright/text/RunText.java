@@ -14,6 +14,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -52,6 +53,7 @@ final class RunText {
     plan.notes().stream().filter(RunText::tells).map(Note::text).forEach(this::paragraph);
     water(run.water());
     run.heaters().forEach(heater -> heater(heater, day));
+    coolest(plan, run);
     batches(run.batches(), day);
     actions(run.actions(), day);
   }
@@ -79,6 +81,20 @@ final class RunText {
             + "; "
             + (heater.toHeat().toSeconds() + 59) / 60
             + "\u00a0min from the tap.");
+  }
+
+  private void coolest(Plan plan, Run run) {
+    plan.groups().stream()
+        .filter(group -> run.coolestPour(group).isPresent())
+        .min(Comparator.comparing(group -> run.coolestPour(group).orElseThrow()))
+        .ifPresent(
+            group ->
+                paragraph(
+                    "The coolest hot cup leaves its dispenser at "
+                        + display.temperature(run.coolestPour(group).orElseThrow())
+                        + ": the last one of "
+                        + group.group().name()
+                        + "."));
   }
 
   private void batches(List<BatchTime> batches, LocalDate day) {

@@ -4,18 +4,27 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What README.md says is so. */
 class ReadmeTest {
-  private static final String FIGURE = "\\d[\\d.:–]* (?:g|kg|l|%|°C)(?= |$)";
+  private static final String FIGURE =
+      "\\d[\\d.:–]* (?:g|kg|l|%|°C)(?= |$)|(?<= )\\d\\d:\\d\\d(?=[ ,]|$)";
+
+  /** A row to tick off: time, verb, batch or fill, place, some of the details. */
+  private static final String ROW =
+      "(?m)^   \\[ ]  (\\d\\d:\\d\\d)   ([A-Z]+) +(\\S+)  +(\\S.*?)  +(\\S.*)$";
 
   @TempDir private Path folder;
 
@@ -52,6 +61,43 @@ class ReadmeTest {
             .toList();
     assertFalse(figures.isEmpty());
     figures.forEach(figure -> assertTrue(printed.contains(" " + figure), figure));
+  }
+
+  @Test
+  void theRowsOfTheRunInItsPictureAreActionsOfTheSample() throws IOException {
+    JsonNode actions =
+        new ObjectMapper()
+            .readTree(Run.of("plan", "samples/harvest-supper.yaml", "--no-sheets", "--json").out())
+            .at("/run/actions");
+    List<MatchResult> rows =
+        Pattern.compile(ROW).matcher(Files.readString(Path.of("README.md"))).results().toList();
+    assertEquals(5, rows.size());
+    for (MatchResult row : rows) {
+      long found =
+          StreamSupport.stream(actions.spliterator(), false)
+              .filter(action -> action.get("at").asText().endsWith("T" + row.group(1) + ":00"))
+              .filter(action -> action.get("kind").asText().equalsIgnoreCase(row.group(2)))
+              .filter(action -> action.get("what").asText().equals(row.group(3)))
+              .filter(action -> action.get("where").asText().equals(row.group(4)))
+              .filter(
+                  action ->
+                      spaced(action.get("detail").asText())
+                          .toLowerCase(Locale.ROOT)
+                          .contains(row.group(5)))
+              .count();
+      assertEquals(1, found, row.group());
+    }
+  }
+
+  @Test
+  void theRefusalItQuotesIsPrinted() throws IOException {
+    List<String> quoted = found("(?ms)^<!-- refusal of samples/too-tight.yaml -->\n```\n(.*?)^```");
+    assertEquals(1, quoted.size());
+    Run run = Run.of("plan", "samples/too-tight.yaml", "--no-sheets");
+    assertEquals(ExitCode.PROBLEMS, run.code());
+    assertEquals(
+        quoted.get(0).replaceAll("\\s+", " ").strip(),
+        spaced(run.err()).lines().findFirst().orElseThrow());
   }
 
   @Test
