@@ -133,6 +133,15 @@ class PlanTextTest {
       assertTrue(text.contains(action.what()), action::toString);
     }
     assertFalse(text.contains("on the day"), "all on one day");
+    double coolest =
+        run.fills().stream()
+            .flatMap(fill -> fill.heat().stream())
+            .mapToDouble(heat -> heat.lastPour().celsius())
+            .min()
+            .orElseThrow();
+    assertTrue(
+        text.contains("The coolest hot cup leaves its dispenser at " + Math.round(coolest) + " °C"),
+        text);
     String quality = "Coffee is on average";
     assertEquals(text.indexOf(quality), text.lastIndexOf(quality));
   }
