@@ -56,7 +56,7 @@ final class RunActions {
     batches.forEach(batch -> brew(batch, warm));
     Map<String, BatchTime> byId =
         batches.stream().collect(Collectors.toMap(b -> b.batch().id(), b -> b));
-    returns();
+    returns(byId);
     fills.forEach(fill -> pour(fill, byId));
     actions.sort(Comparator.comparing(Action::at).thenComparing(Action::kind));
     return actions;
@@ -120,11 +120,7 @@ final class RunActions {
   private void pour(FillTime time, Map<String, BatchTime> byId) {
     Fill fill = time.fill();
     String coffee = coffeeOf(fill.id());
-    LocalDateTime first =
-        fill.draws().stream()
-            .map(draw -> byId.get(draw.batchId()).ready())
-            .min(Comparator.naturalOrder())
-            .orElseThrow();
+    LocalDateTime first = first(time, byId);
     if (time.heat().isPresent()
         && event.kitchen().water().preheat()
         && fill.dispenser().isPresent()) {
@@ -197,28 +193,43 @@ final class RunActions {
   }
 
   /** Dispensers that are filled again come back first, with time to be cleaned. */
-  private void returns() {
+  private void returns(Map<String, BatchTime> byId) {
     Map<String, FillTime> last = new HashMap<>();
-    for (FillTime time : fills) {
+    List<FillTime> inOrder =
+        fills.stream().sorted(Comparator.comparing(fill -> first(fill, byId))).toList();
+    for (FillTime time : inOrder) {
       FillTime before = last.put(time.unit(), time);
       if (before != null && before.fill().dispenser().isPresent()) {
         collected.add(before.fill().id());
-        int carry = Timetable.minutesUp(event.kitchen().carryTo(before.station()));
-        LocalDateTime latest =
-            time.filled().minusMinutes((long) timetable.cleaning() + carry + PREHEAT_TIME);
-        boolean same = coffeeOf(before.fill().id()).equals(coffeeOf(time.fill().id()));
-        add(
-            latest.isAfter(before.lastPour()) ? latest : before.lastPour(),
-            ActionKind.COLLECT,
-            before.fill().id(),
-            before.station().orElse(before.fill().groupName()),
-            before.unit()
-                + ": bring back, empty, "
-                + (same ? "clean" : "wash well, " + coffeeOf(time.fill().id()) + " comes next")
-                + "; refilled at "
-                + time.filled().toLocalTime());
+        collect(before, time, first(time, byId));
       }
     }
+  }
+
+  private void collect(FillTime before, FillTime next, LocalDateTime refilled) {
+    int carry = Timetable.minutesUp(event.kitchen().carryTo(before.station()));
+    LocalDateTime latest =
+        refilled.minusMinutes((long) timetable.cleaning() + carry + PREHEAT_TIME);
+    String coffee = coffeeOf(next.fill().id());
+    boolean same = coffeeOf(before.fill().id()).equals(coffee);
+    add(
+        latest.isAfter(before.lastPour()) ? latest : before.lastPour(),
+        ActionKind.COLLECT,
+        before.fill().id(),
+        before.station().orElse(before.fill().groupName()),
+        before.unit()
+            + ": bring back, empty, "
+            + (same ? "clean" : "wash well, " + coffee + " comes next")
+            + "; refilled at "
+            + refilled.toLocalTime());
+  }
+
+  /** When the first of a fill's batches is ready. */
+  private static LocalDateTime first(FillTime time, Map<String, BatchTime> byId) {
+    return time.fill().draws().stream()
+        .map(draw -> byId.get(draw.batchId()).ready())
+        .min(Comparator.naturalOrder())
+        .orElseThrow();
   }
 
   private String coffeeOf(String id) {
