@@ -14,6 +14,9 @@ public interface Canvas {
   /** Writes one line of text with its baseline at {@code y}. */
   void text(String text, double x, double y, Letters letters);
 
+  /** How wide a text is, in points; where the typeface isn't known, rather too wide. */
+  double width(String text, Letters letters);
+
   /**
    * How a line looks.
    *

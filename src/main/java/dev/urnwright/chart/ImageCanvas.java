@@ -64,11 +64,20 @@ final class ImageCanvas implements Canvas {
   @Override
   public void text(String text, double x, double y, Letters letters) {
     graphics.setColor(color(letters.grey()));
-    graphics.setFont((letters.bold() ? bold : regular).deriveFont((float) letters.size()));
-    double width =
-        graphics.getFontMetrics().getStringBounds(text, graphics).getWidth()
+    graphics.setFont(font(letters));
+    double shift =
+        width(text, letters)
             * (letters.anchor() == Anchor.START ? 0 : letters.anchor() == Anchor.END ? 1 : 0.5);
-    graphics.drawString(text, (float) (x - width), (float) y);
+    graphics.drawString(text, (float) (x - shift), (float) y);
+  }
+
+  @Override
+  public double width(String text, Letters letters) {
+    return graphics.getFontMetrics(font(letters)).getStringBounds(text, graphics).getWidth();
+  }
+
+  private Font font(Letters letters) {
+    return (letters.bold() ? bold : regular).deriveFont((float) letters.size());
   }
 
   private void use(Pen pen) {

@@ -30,6 +30,11 @@ record Shifted(Canvas canvas, double right, double down) implements Canvas {
     canvas.text(text, x + right, y + down, letters);
   }
 
+  @Override
+  public double width(String text, Letters letters) {
+    return canvas.width(text, letters);
+  }
+
   private Outline shifted(Outline outline) {
     List<Outline.Corner> corners =
         outline.corners().stream()

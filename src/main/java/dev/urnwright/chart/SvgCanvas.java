@@ -84,6 +84,12 @@ final class SvgCanvas implements Canvas {
     }
   }
 
+  /** The viewer chooses the typeface: no letter of a usual one is wider than its size. */
+  @Override
+  public double width(String text, Letters letters) {
+    return text.codePointCount(0, text.length()) * letters.size();
+  }
+
   private void empty(String element, String... namesAndValues) {
     try {
       xml.writeEmptyElement(element);

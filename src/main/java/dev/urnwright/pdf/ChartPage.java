@@ -19,6 +19,6 @@ public final class ChartPage {
    */
   public static void write(Plan plan, OutputStream out) throws IOException {
     PrepView view = PrepView.of(plan);
-    new Typesetter().write(TEMPLATE, view, view.onTheDay().charts(), out);
+    new Typesetter().write(TEMPLATE, view, Drawings.of(view), out);
   }
 }

@@ -44,8 +44,16 @@ final class PdfCanvas implements Canvas {
     content.setGrayFill((float) letters.grey());
     content.beginText();
     content.setFontAndSize(typefaces.face(letters.bold()), (float) letters.size());
-    content.showTextAligned(alignment(letters.anchor()), text, (float) x, up(y), 0);
+    content.showTextAligned(
+        alignment(letters.anchor()), typefaces.shown(text), (float) x, up(y), 0);
     content.endText();
+  }
+
+  @Override
+  public double width(String text, Letters letters) {
+    return typefaces
+        .face(letters.bold())
+        .getWidthPoint(typefaces.shown(text), (float) letters.size());
   }
 
   private static int alignment(Anchor anchor) {

@@ -3,11 +3,9 @@ package dev.urnwright.pdf;
 import com.lowagie.text.DocumentException;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfString;
-import dev.urnwright.sheet.ChartView;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.StringReader;
-import java.util.List;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -31,8 +29,7 @@ final class Typesetter {
     templates = new Templates(typefaces);
   }
 
-  void write(String template, Object view, List<ChartView> charts, OutputStream out)
-      throws IOException {
+  void write(String template, Object view, Drawings drawings, OutputStream out) throws IOException {
     Document document = parse(template, templates.fill(template, view));
     ITextOutputDevice device = new VisibleDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
     ITextRenderer renderer =
@@ -42,7 +39,7 @@ final class Typesetter {
             device,
             new TemplateAgent(device, ITextRenderer.DEFAULT_DOTS_PER_PIXEL),
             typefaces.resolver(),
-            new DrawingBoxes(device, charts, typefaces),
+            new DrawingBoxes(device, drawings, typefaces),
             new ITextTextRenderer());
     renderer.setListener(new Imprint());
     renderer.setDocument(document, "");

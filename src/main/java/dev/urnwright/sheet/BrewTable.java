@@ -26,16 +26,17 @@ record BrewTable(
   }
 
   static List<BrewTable> of(Plan plan, Display display) {
-    return plan.coffees().stream().map(coffee -> of(plan, coffee, display)).toList();
+    RunTimes times = RunTimes.of(plan);
+    return plan.coffees().stream().map(coffee -> of(plan, coffee, times, display)).toList();
   }
 
-  private static BrewTable of(Plan plan, CoffeePlan coffee, Display display) {
+  private static BrewTable of(Plan plan, CoffeePlan coffee, RunTimes times, Display display) {
     return new BrewTable(
         CoffeeTag.of(coffee.coffee()),
         display.ratio(coffee.needed().brew().ratio()),
         display.temperature(plan.event().serving().fillingTemperature()),
         coffee.batches().stream()
-            .map(batch -> BatchRow.of(batch, CoffeeTag.of(coffee.coffee()), display))
+            .map(batch -> BatchRow.of(batch, CoffeeTag.of(coffee.coffee()), times, display))
             .toList());
   }
 
@@ -44,23 +45,18 @@ record BrewTable(
    *
    * @param id its name
    * @param coffee which, again on every row
-   * @param brewer where it is brewed, when the event says
+   * @param turn where and when it is brewed, as far as that is known
    * @param pour what to weigh in
    * @param beverage to expect
    * @param strength to expect
    */
   record BatchRow(
-      String id,
-      CoffeeTag coffee,
-      Optional<Name> brewer,
-      Pour pour,
-      Figure beverage,
-      Figure strength) {
-    static BatchRow of(Batch batch, CoffeeTag coffee, Display display) {
+      String id, CoffeeTag coffee, Turn turn, Pour pour, Figure beverage, Figure strength) {
+    static BatchRow of(Batch batch, CoffeeTag coffee, RunTimes times, Display display) {
       return new BatchRow(
           batch.id(),
           coffee,
-          batch.unit().map(unit -> new Name(unit.label())),
+          new Turn(batch.unit().map(unit -> new Name(unit.label())), times.of(batch)),
           new Pour(
               display.mass(batch.brew().dose()),
               display.mass(batch.brew().water()),
@@ -69,6 +65,14 @@ record BrewTable(
           display.strength(batch.brew().strength()));
     }
   }
+
+  /**
+   * Where and when.
+   *
+   * @param brewer when the event lists any
+   * @param times when the plan has a run
+   */
+  record Turn(Optional<Name> brewer, Optional<RunTimes.Brewing> times) {}
 
   /**
    * What to weigh in.

@@ -45,10 +45,11 @@ record FillTable(
   }
 
   static List<FillTable> of(Plan plan, Display display) {
-    return plan.groups().stream().map(group -> of(plan, group, display)).toList();
+    RunTimes times = RunTimes.of(plan);
+    return plan.groups().stream().map(group -> of(plan, group, times, display)).toList();
   }
 
-  private static FillTable of(Plan plan, GroupPlan group, Display display) {
+  private static FillTable of(Plan plan, GroupPlan group, RunTimes times, Display display) {
     CoffeeTag coffee = CoffeeTag.of(group.coffee());
     return new FillTable(
         new Name(group.group().name()),
@@ -59,7 +60,7 @@ record FillTable(
             display.temperature(filledAt(plan, group))),
         StrengthPair.of(group, display),
         Iced.of(group, display),
-        group.fills().stream().map(fill -> FillRow.of(fill, coffee, display)).toList());
+        group.fills().stream().map(fill -> FillRow.of(fill, coffee, times, display)).toList());
   }
 
   /** What is poured over ice goes in as cold as it is poured. */
@@ -106,28 +107,40 @@ record FillTable(
    *
    * @param id the fill's name
    * @param coffee which, again on every row
-   * @param dispenser the kind, when the event lists any
+   * @param turn which dispenser and when, as far as that is known
    * @param from which batches the concentrate comes
    * @param weighed what goes in
    * @param level how full that looks
    */
   record FillRow(
-      String id,
-      CoffeeTag coffee,
-      Optional<Name> dispenser,
-      List<From> from,
-      Weighed weighed,
-      LevelText level) {
-    static FillRow of(Fill fill, CoffeeTag coffee, Display display) {
+      String id, CoffeeTag coffee, Turn turn, List<From> from, Weighed weighed, LevelText level) {
+    static FillRow of(Fill fill, CoffeeTag coffee, RunTimes times, Display display) {
       return new FillRow(
           fill.id(),
           coffee,
-          fill.dispenser().map(Dispenser::name).map(Name::new),
+          Turn.of(fill, times),
           fill.draws().stream()
               .map(draw -> new From(draw.batchId(), display.mass(draw.concentrate())))
               .toList(),
           Weighed.of(fill, display),
           LevelText.of(fill.level(), display));
+    }
+  }
+
+  /**
+   * Which dispenser, and when.
+   *
+   * @param dispenser the very one when the plan has a run, else its kind when the event lists any
+   * @param times when the plan has a run
+   */
+  record Turn(Optional<Name> dispenser, Optional<RunTimes.Pouring> times) {
+    static Turn of(Fill fill, RunTimes times) {
+      Optional<RunTimes.Pouring> pouring = times.of(fill);
+      return new Turn(
+          pouring
+              .map(RunTimes.Pouring::unit)
+              .or(() -> fill.dispenser().map(Dispenser::name).map(Name::new)),
+          pouring);
     }
   }
 

@@ -20,10 +20,11 @@ record LabelRow(List<Label> labels, boolean half) {
   private static final int ACROSS = 2;
 
   static List<LabelRow> of(Plan plan, Display display) {
+    RunTimes times = RunTimes.of(plan);
     List<Label> labels = new ArrayList<>();
     for (GroupPlan group : plan.groups()) {
       for (Fill fill : group.fills()) {
-        labels.add(Label.of(plan, group, fill, display));
+        labels.add(Label.of(plan, group, fill, times, display));
       }
     }
     List<LabelRow> rows = new ArrayList<>();
@@ -42,23 +43,28 @@ record LabelRow(List<Label> labels, boolean half) {
    * @param coffee what is in it
    * @param strength wanted in the cup
    * @param service where and when
-   * @param holdMinutes how long it stays good, when given
+   * @param fresh how long it stays good
    */
   record Label(
-      String id,
-      Name group,
-      CoffeeTag coffee,
-      Figure strength,
-      ServiceText service,
-      Optional<Long> holdMinutes) {
-    static Label of(Plan plan, GroupPlan group, Fill fill, Display display) {
+      String id, Name group, CoffeeTag coffee, Figure strength, ServiceText service, Fresh fresh) {
+    static Label of(Plan plan, GroupPlan group, Fill fill, RunTimes times, Display display) {
       return new Label(
           fill.id(),
           new Name(group.group().name()),
           CoffeeTag.of(group.coffee()),
           display.strength(group.group().strength()),
           ServiceText.of(plan.event(), group.group()),
-          fill.dispenser().flatMap(Dispenser::hold).map(hold -> hold.toMinutes()));
+          new Fresh(
+              fill.dispenser().flatMap(Dispenser::hold).map(hold -> hold.toMinutes()),
+              times.of(fill)));
     }
   }
+
+  /**
+   * How long it stays good.
+   *
+   * @param holdMinutes after brewing, when given
+   * @param times which dispenser and when, when the plan has a run
+   */
+  record Fresh(Optional<Long> holdMinutes, Optional<RunTimes.Pouring> times) {}
 }

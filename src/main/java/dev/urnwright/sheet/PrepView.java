@@ -4,6 +4,7 @@ import dev.urnwright.event.Event;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A plan as its prep sheets show it, in the order of the work.
@@ -18,10 +19,15 @@ public record PrepView(Heading heading, Before before, OnTheDaySheets onTheDay, 
    * For brewing and filling.
    *
    * @param overview everything at a glance
+   * @param run the work on the clock, when the plan has one
    * @param brewing one table for each coffee
    * @param filling one table for each coffee of each group
    */
-  public record Before(Overview overview, List<BrewTable> brewing, List<FillTable> filling) {}
+  public record Before(
+      Overview overview,
+      Optional<RunSheet> run,
+      List<BrewTable> brewing,
+      List<FillTable> filling) {}
 
   /**
    * For the one with the refractometer, and for the one without.
@@ -42,6 +48,11 @@ public record PrepView(Heading heading, Before before, OnTheDaySheets onTheDay, 
    */
   public record Closing(List<ShoppingRow> shopping, Remarks remarks, List<LabelRow> labels) {}
 
+  /** The drawn parts of the run, by their numbers. */
+  public List<TimelineView> timelines() {
+    return before.run().map(RunSheet::timelines).orElse(List.of());
+  }
+
   /** Arranges a plan, every quantity written for the event's units and scale. */
   public static PrepView of(Plan plan) {
     Event event = plan.event();
@@ -49,7 +60,10 @@ public record PrepView(Heading heading, Before before, OnTheDaySheets onTheDay, 
     return new PrepView(
         Heading.of(event),
         new Before(
-            Overview.of(plan, display), BrewTable.of(plan, display), FillTable.of(plan, display)),
+            Overview.of(plan, display),
+            RunSheet.of(plan, display),
+            BrewTable.of(plan, display),
+            FillTable.of(plan, display)),
         new OnTheDaySheets(
             CorrectionTable.of(plan, display),
             LadderTable.of(plan, display),

@@ -92,6 +92,8 @@ class PrepSheetsTest {
       for (String title :
           List.of(
               "Overview",
+              "The run",
+              "Timeline",
               "Brew ",
               "Fill the dispensers",
               "When the concentrate reads otherwise",

@@ -20,9 +20,11 @@ class StrainedSheetsTest {
   /** The margins of the style sheet, less a hair for the slant of a letter. */
   private static final double MARGIN = 33.5;
 
-  static Stream<Arguments> strains() {
+  static Stream<Arguments> strains() throws IOException {
     return Stream.of(
         Arguments.of("usual", SheetPlans.usual(UnitSystem.METRIC, Paper.A4)),
+        Arguments.of("34 dispensers on the clock", SheetPlans.sample("autumn-conference")),
+        Arguments.of("carafes on the clock, US", SheetPlans.sample("office-carafes")),
         Arguments.of("usual, US", SheetPlans.usual(UnitSystem.US, Paper.LETTER)),
         Arguments.of(
             "40 groups, long names", SheetPlans.crowded(40, 2, UnitSystem.METRIC, Paper.A4)),

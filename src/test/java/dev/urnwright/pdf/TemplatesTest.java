@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class TemplatesTest {
   private static void print(String template) throws IOException {
     new Typesetter()
-        .write(template, Map.of("name", "a name"), List.of(), OutputStream.nullOutputStream());
+        .write(template, Map.of("name", "a name"), Drawings.NONE, OutputStream.nullOutputStream());
   }
 
   @Test
@@ -66,7 +66,7 @@ class TemplatesTest {
     PrintedPages.Printing printing =
         out ->
             new Typesetter()
-                .write("test-picture-own.xhtml", Map.of("name", "a name"), List.of(), out);
+                .write("test-picture-own.xhtml", Map.of("name", "a name"), Drawings.NONE, out);
     try (PrintedPages pages = PrintedPages.of(printing)) {
       PDResources resources = pages.document().getPage(0).getResources();
       int pictures = 0;

@@ -14,6 +14,7 @@ import dev.urnwright.event.Print;
 import dev.urnwright.event.Provision;
 import dev.urnwright.event.TimeWindow;
 import dev.urnwright.event.Window;
+import dev.urnwright.input.EventReader;
 import dev.urnwright.plan.Events;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.Planner;
@@ -22,7 +23,9 @@ import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Money;
 import dev.urnwright.quantity.Share;
 import dev.urnwright.quantity.UnitSystem;
+import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -126,6 +129,13 @@ public final class SheetPlans {
                     OptionalDouble.empty(),
                     SOMEWHERE)));
     return planned(event(name, units, paper, all, guests, equipment));
+  }
+
+  /** The plan of one of the samples. */
+  public static Plan sample(String name) throws IOException {
+    Path file = Path.of("samples", name + ".yaml");
+    Checked<Event> read = new EventReader().read(file);
+    return planned(read.value().orElseThrow(() -> new AssertionError(read.problems())));
   }
 
   /** The plan of an event that can be planned. */

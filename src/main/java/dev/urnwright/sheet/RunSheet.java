@@ -1,0 +1,108 @@
+package dev.urnwright.sheet;
+
+import dev.urnwright.plan.Plan;
+import dev.urnwright.plan.Run;
+import dev.urnwright.plan.Run.Action;
+import dev.urnwright.quantity.Display;
+import dev.urnwright.quantity.Figure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The run: what hands must do, one row after the other.
+ *
+ * @param summary the run at a glance
+ * @param water how much of it, and for what
+ * @param heaters when to switch each on
+ * @param actions in order of time
+ * @param timelines the same drawn
+ */
+record RunSheet(
+    Summary summary,
+    WaterTotals water,
+    List<HeaterRow> heaters,
+    List<ActionRow> actions,
+    List<TimelineView> timelines) {
+  static Optional<RunSheet> of(Plan plan, Display display) {
+    return plan.run().map(run -> of(plan, run, display));
+  }
+
+  private static RunSheet of(Plan plan, Run run, Display display) {
+    return new RunSheet(
+        Summary.of(plan, run),
+        WaterTotals.of(run.water(), display),
+        run.heaters().stream().map(heater -> HeaterRow.of(plan, heater)).toList(),
+        actions(plan, run),
+        TimelineView.of(plan));
+  }
+
+  private static List<ActionRow> actions(Plan plan, Run run) {
+    List<ActionRow> rows = new ArrayList<>();
+    Optional<Action> before = Optional.empty();
+    for (Action action : run.actions()) {
+      rows.add(ActionRow.of(plan, action, before));
+      before = Optional.of(action);
+    }
+    return rows;
+  }
+
+  /**
+   * The run at a glance.
+   *
+   * @param firstAction when hands are first needed
+   * @param firstStart when the first batch starts
+   * @param meanAge of the coffee at pouring
+   * @param greatestAge of any coffee at pouring
+   */
+  record Summary(
+      Optional<ClockTime> firstAction,
+      Optional<ClockTime> firstStart,
+      String meanAge,
+      String greatestAge) {
+    static Summary of(Plan plan, Run run) {
+      return new Summary(
+          run.actions().stream().findFirst().map(a -> ClockTime.of(plan.event(), a.at())),
+          run.batches().stream().findFirst().map(b -> ClockTime.of(plan.event(), b.start())),
+          ClockTime.length(run.quality().meanAge()),
+          ClockTime.length(run.quality().greatestAge()));
+    }
+  }
+
+  /**
+   * Water, by what it is for.
+   *
+   * @param brewing on the grounds
+   * @param bypass into the dispensers
+   * @param rinsing filters, when any are rinsed
+   * @param preheating dispensers, when any are warmed
+   */
+  record WaterTotals(
+      Figure brewing, Figure bypass, Optional<Figure> rinsing, Optional<Figure> preheating) {
+    static WaterTotals of(Run.WaterUse water, Display display) {
+      return new WaterTotals(
+          display.mass(water.brewing()),
+          display.mass(water.bypass()),
+          Optional.of(water.rinsing()).filter(v -> v.litres() > 0).map(display::volume),
+          Optional.of(water.preheating()).filter(v -> v.litres() > 0).map(display::volume));
+    }
+  }
+
+  /**
+   * A heater.
+   *
+   * @param name which
+   * @param on when to switch it on
+   * @param hot when its water is first drawn
+   * @param toHeat how long a full one takes
+   */
+  record HeaterRow(Name name, ClockTime on, ClockTime hot, String toHeat) {
+    static HeaterRow of(Plan plan, Run.HeaterTime heater) {
+      return new HeaterRow(
+          new Name(heater.name()),
+          ClockTime.of(plan.event(), heater.on()),
+          ClockTime.of(plan.event(), heater.hot()),
+          ClockTime.length(heater.toHeat()));
+    }
+  }
+}
