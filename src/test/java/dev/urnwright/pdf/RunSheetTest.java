@@ -140,7 +140,7 @@ class RunSheetTest {
                 .map(draw -> batches.get(draw.batchId()).ready())
                 .min(Comparator.naturalOrder())
                 .orElseThrow();
-        String label = labels.substring(labels.indexOf(" " + fill.id() + ","));
+        String label = labels.substring(labels.indexOf(" " + fill.id() + " "));
         label = label.substring(0, label.indexOf("use by ") + "use by 00:00".length());
         assertTrue(label.contains(time.unit() + ", first cup " + clock(time.due())), label);
         assertTrue(
