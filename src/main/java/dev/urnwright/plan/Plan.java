@@ -37,6 +37,19 @@ public record Plan(
     return CoffeeModel.read(coffee.coffee(), new Findings(event)).orElseThrow().brewing();
   }
 
+  /**
+   * The fewest fills that a group's dispenser allows, so that none is held too long: 1 where no
+   * clock says otherwise.
+   */
+  public int leastFills(GroupPlan group) {
+    return group
+        .fills()
+        .get(0)
+        .dispenser()
+        .map(kind -> DispenserPlan.fillsForHold(event, group.group(), kind).orElse(1))
+        .orElse(1);
+  }
+
   /** The groups of all coffees: one row for each coffee of a group. */
   public List<GroupPlan> groups() {
     return coffees.stream().flatMap(coffee -> coffee.groups().stream()).toList();

@@ -5,7 +5,7 @@ final class BatchFormulas {
   private BatchFormulas() {}
 
   /** The formulas of a row, the same in all rows but the first. */
-  static Cached of(Line line, boolean brewers) {
+  static Cached of(Line line, boolean brewers, boolean timed) {
     boolean first = line.entry().item() == 0;
     return new Cached(line)
         .formula(
@@ -28,21 +28,8 @@ final class BatchFormulas {
                 "IF([planned]=0,\"Any that is free\",INDEX("
                     + BatchesSheet.planned("unit")
                     + ",[planned]))"))
-        .formula(
-            "dose",
-            unlessSpare(
-                "IF("
-                    + of("asPlanned")
-                    + "=1,-INT(1E-6-"
-                    + of("steps")
-                    + "*IF([planned]=0,0,INDEX("
-                    + BatchesSheet.planned("part")
-                    + ",MAX(1,[planned])))),"
-                    + of("each")
-                    + "+([number]<="
-                    + of("larger")
-                    + "))*"
-                    + Inputs.SCALE_STEP))
+        .formula("part", unlessSpare("IF(" + of("asPlanned") + "=1," + part() + ",\"\")"))
+        .formula("dose", unlessSpare((timed ? ON_A_CLOCK : SHARED) + "*" + Inputs.SCALE_STEP))
         .formula("water", unlessSpare(Formulas.up("[dose]*" + of("ratio"), Inputs.SCALE_STEP)))
         .formula(
             "byVolume", unlessSpare("[water]/" + WaterTable.densityAt(Inputs.FILLING_TEMPERATURE)))
@@ -64,11 +51,42 @@ final class BatchFormulas {
                     + of("steam")
                     + ")+[dissolved]*[dose],[beverage]))"))
         .formula("solids", unlessSpare("[strength]*[beverage]"))
-        .formula("from", first ? "0" : "[above.from]+SUM([above.beverage])")
-        .formula("solidsBefore", first ? "0" : "[above.solidsBefore]+SUM([above.solids])")
+        .formula("taken", unlessSpare(timed ? "[part]*" + of("drawn") : "[beverage]"))
+        .formula("from", first ? "0" : "[above.from]+SUM([above.taken])")
+        .formula(
+            "solidsBefore", first ? "0" : "[above.solidsBefore]+[above.share]*SUM([above.taken])")
         .formula("share", "SUM([strength])")
         .formula("check", brewers ? unlessSpare(CHECK) : unlessSpare("\"" + Page.OK + "\""));
   }
+
+  private static final String SHARED =
+      "IF("
+          + of("asPlanned")
+          + "=1,-INT("
+          + Taken.NOISE_STEPS
+          + "-"
+          + of("steps")
+          + "*[part]),"
+          + of("each")
+          + "+([number]<="
+          + of("larger")
+          + "))";
+
+  /** Enough for what is taken from it, and no less than its brewer's least dose. */
+  private static final String ON_A_CLOCK =
+      "IF("
+          + of("perDose")
+          + "<=0,0,MAX("
+          + plannedRange("least")
+          + ",-INT("
+          + Taken.NOISE_STEPS
+          + "-[taken]/"
+          + of("perDose")
+          + "/"
+          + Inputs.SCALE_STEP
+          + ")+INDEX("
+          + BatchesSheet.planned("spare")
+          + ",MAX(1,[planned]))))";
 
   private static final String STEPS = "ROUND([dose]/" + Inputs.SCALE_STEP + ",0)";
 
@@ -103,6 +121,10 @@ final class BatchFormulas {
         + ",INDEX("
         + BatchesSheet.planned("range")
         + ",MAX(1,[planned])))";
+  }
+
+  private static String part() {
+    return "IF([planned]=0,0,INDEX(" + BatchesSheet.planned("part") + ",MAX(1,[planned])))";
   }
 
   private static String unlessSpare(String formula) {

@@ -8,7 +8,8 @@ import java.util.stream.IntStream;
 
 /**
  * How the workbook shares a dose among batches: equally, as formulas can, or in the parts that the
- * planner found, when several kinds of brewer made equal batches impossible.
+ * planner found, when several kinds of brewer made equal batches impossible or a clock asked for
+ * others.
  *
  * @param equal whether the planned batches are as equal as the formulas make them
  * @param steps the dose for the fills, in scale steps
@@ -42,6 +43,7 @@ record BatchShares(boolean equal, long steps, long least, long greatest, long ea
                 i ->
                     Math.round(plan.batches().get(i).brew().dose().steps(step))
                         == each + (i < larger ? 1 : 0));
-    return new BatchShares(fewest && alike, steps, least, greatest, each, larger);
+    return new BatchShares(
+        fewest && alike && !book.isTimed(), steps, least, greatest, each, larger);
   }
 }

@@ -14,13 +14,24 @@ import org.apache.poi.ss.util.CellRangeAddress;
  */
 final class BatchesSheet {
   private static final int LEAST_SPARE = 20;
-  private static final int VISIBLE = 10;
+  private static final int VISIBLE = 11;
+
+  private static final String EQUAL =
+      "What to weigh in, as equal as the scale allows. Batches appear and vanish as the dose asks;"
+          + " which brewer brews which one does not follow: it is as planned, and a new batch goes"
+          + " to any brewer that is free.";
+
+  private static final String ON_A_CLOCK =
+      "What to weigh in. Doses and water follow what the fills take; how many batches there are,"
+          + " each one's share of its coffee, its brewer and its time do not: they are as planned."
+          + " Red says that a brewer does not take its dose. After a change that matters, plan"
+          + " again.";
 
   private final Book book;
   private final Page page;
   private final Layout layout;
   private final Units units;
-  private double beverageBefore;
+  private double takenBefore;
   private double solidsBefore;
 
   private BatchesSheet(Book book, Page page) {
@@ -39,6 +50,7 @@ final class BatchesSheet {
             new Column("id", "Batch", Format.TEXT, 14),
             new Column("coffee", "Coffee", Format.TEXT, 24),
             new Column("unit", "Brewer, as planned", Format.TEXT, 20),
+            new Column("part", "Share of its coffee, as planned", Format.EXTRACTION, 11),
             new Column("dose", "Dose" + mass, units.weighed(), 12),
             new Column("water", "Brew water" + mass, units.weighed(), 12),
             new Column("byVolume", "Brew water as filled, " + units.volume(), units.volumes(), 13),
@@ -55,7 +67,8 @@ final class BatchesSheet {
             new Column("way", "Way to the next", Format.DENSITY, 9),
             new Column("dissolved", "Solids dissolved", new Format("0.00%"), 9),
             new Column("solids", "Solids" + mass, units.exact(), 9),
-            new Column("from", "Concentrate before it" + mass, units.exact(), 12),
+            new Column("taken", "To be taken from it" + mass, units.exact(), 10),
+            new Column("from", "Taken before it" + mass, units.exact(), 12),
             new Column("solidsBefore", "Solids before it" + mass, units.exact(), 10),
             new Column("share", "Strength, 0 if unused", Format.STRENGTH, 9)));
   }
@@ -92,12 +105,7 @@ final class BatchesSheet {
     Page page =
         Page.of(book, Layout.BATCHES, true)
             .widths(grid.columns().stream().map(Column::width).toList())
-            .title(
-                "Batches",
-                "What to weigh in, as equal as the scale allows. Batches appear and vanish as the"
-                    + " dose asks; which brewer brews which one, and when, does not follow: it is"
-                    + " as planned, and a new batch goes to any brewer that is free.",
-                VISIBLE - 1)
+            .title("Batches", book.isTimed() ? ON_A_CLOCK : EQUAL, VISIBLE - 1)
             .header(grid)
             .freeze(1, Page.FIRST_ITEM);
     BatchesSheet sheet = new BatchesSheet(book, page);
@@ -112,8 +120,14 @@ final class BatchesSheet {
     int row = 0;
     int coffee = 0;
     for (CoffeePlan plan : book.plan().coffees()) {
+      boolean equal = BatchShares.of(book, plan).equal();
       for (Batch batch : plan.batches()) {
-        used(row++, coffee, plan, batch);
+        Cached cached = used(row++, coffee, plan, batch);
+        if (equal) {
+          cached.text("part", "");
+        } else {
+          cached.number("part", book.taken().part(plan, batch));
+        }
       }
       coffee++;
     }
@@ -140,13 +154,17 @@ final class BatchesSheet {
             layout.batches().firstRow(), layout.batches().row("check", rows - 1), checks, checks));
   }
 
-  private void used(int row, int coffee, CoffeePlan plan, Batch batch) {
+  private Cached used(int row, int coffee, CoffeePlan plan, Batch batch) {
     BrewBalance brew = batch.brew();
     ExtractionCurve curve = book.plan().brewing(plan).curve();
     double strength = brew.strength().fraction();
     double solids = units.of(brew.solids());
+    double taken = units.of(book.taken().of(batch));
     Line line = line(row);
-    BatchFormulas.of(line, !book.plan().event().equipment().brewers().isEmpty())
+    Cached cached =
+        BatchFormulas.of(
+            line, !book.plan().event().equipment().brewers().isEmpty(), book.isTimed());
+    cached
         .text("id", batch.id())
         .text("coffee", Words.coffee(plan.coffee()))
         .text("unit", batch.unit().map(unit -> unit.label()).orElse("–"))
@@ -164,11 +182,13 @@ final class BatchesSheet {
         .number("way", Extractions.wayAt(curve, brew.ratio().gramsPerGram()))
         .number("dissolved", curve.at(brew.ratio()).fraction())
         .number("solids", solids)
-        .number("from", beverageBefore)
+        .number("taken", taken)
+        .number("from", takenBefore)
         .number("solidsBefore", solidsBefore)
         .number("share", strength);
-    beverageBefore += units.of(brew.beverage());
-    solidsBefore += solids;
+    takenBefore += taken;
+    solidsBefore += taken * strength;
+    return cached;
   }
 
   private int knot(int coffee, ExtractionCurve curve, double ratio) {
@@ -182,12 +202,16 @@ final class BatchesSheet {
 
   private void spare(int row) {
     Cached cached =
-        BatchFormulas.of(line(row).spare(), !book.plan().event().equipment().brewers().isEmpty());
+        BatchFormulas.of(
+            line(row).spare(),
+            !book.plan().event().equipment().brewers().isEmpty(),
+            book.isTimed());
     for (String key :
         List.of(
             "id",
             "coffee",
             "unit",
+            "part",
             "dose",
             "water",
             "byVolume",
@@ -201,10 +225,11 @@ final class BatchesSheet {
             "knot",
             "way",
             "dissolved",
-            "solids")) {
+            "solids",
+            "taken")) {
       cached.text(key, "");
     }
-    cached.number("from", beverageBefore).number("solidsBefore", solidsBefore).number("share", 0);
+    cached.number("from", takenBefore).number("solidsBefore", solidsBefore).number("share", 0);
   }
 
   private Line line(int row) {

@@ -12,8 +12,15 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * @param units in which units
  * @param styles the looks of its cells
  * @param layout where each grid stands
+ * @param taken how much concentrate the fills take from each batch
  */
-record Book(XSSFWorkbook workbook, Plan plan, Units units, Styles styles, Layout layout) {
+record Book(
+    XSSFWorkbook workbook, Plan plan, Units units, Styles styles, Layout layout, Taken taken) {
+  /** Whether the plan is on a clock. */
+  boolean isTimed() {
+    return plan.run().isPresent();
+  }
+
   /** Gives a cell or range a name that formulas and people may use. */
   void name(String name, String address) {
     Name defined = workbook.createName();

@@ -64,7 +64,8 @@ final class CoffeeWorkings {
       line.formula(
           "batches", "IF([greatest]=0,0,ROUNDUP([steps]/[greatest],0))", plan.batches().size());
     } else {
-      line.number("batches", plan.batches().size());
+      int count = plan.batches().size();
+      line.formula("batches", "IF([steps]<=0,0," + count + ")", count);
     }
     line.formula(
             "each",
@@ -98,10 +99,8 @@ final class CoffeeWorkings {
             earlier.stream().mapToInt(coffee -> coffee.fills().size()).sum())
         .formula(
             "beverageBefore",
-            "[prior.beverageBefore]+[prior.brewedBeverage]",
-            earlier.stream()
-                .mapToDouble(coffee -> book.units().of(coffee.brewed().brew().beverage()))
-                .sum());
+            "[prior.beverageBefore]+[prior." + (book.isTimed() ? "drawn" : "brewedBeverage") + "]",
+            earlier.stream().mapToDouble(coffee -> book.units().of(book.taken().of(coffee))).sum());
   }
 
   private int knotsBefore() {

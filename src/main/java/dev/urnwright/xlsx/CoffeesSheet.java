@@ -54,6 +54,8 @@ final class CoffeesSheet {
           "firstKnot",
           "knots",
           "steps",
+          "perDose",
+          "drawn",
           "each",
           "larger",
           "asPlanned",
@@ -140,7 +142,10 @@ final class CoffeesSheet {
             new Column("batchesBefore", "Batches of coffees before it", Format.COUNT, 0),
             new Column("fillsBefore", "Fills of coffees before it", Format.COUNT, 0),
             new Column(
-                "beverageBefore", "Concentrate of coffees before it" + mass, units.exact(), 0)));
+                "beverageBefore",
+                "Concentrate taken of coffees before it" + mass,
+                units.exact(),
+                0)));
   }
 
   static void write(Book book) {

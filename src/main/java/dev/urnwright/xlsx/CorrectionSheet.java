@@ -124,7 +124,7 @@ final class CorrectionSheet {
 
   private void group(CoffeePlan coffee, int g, int groupRow, Entry readingsRow) {
     GroupPlan group = coffee.groups().get(g);
-    int place = FillOrder.of(book.plan()).indexOf(groupRow);
+    int place = FillOrder.place(FillOrder.of(book.plan()), groupRow);
     double before = firstFill(place);
     for (Figure figure : Figure.values()) {
       Line line =
@@ -155,10 +155,7 @@ final class CorrectionSheet {
   }
 
   private double firstFill(int place) {
-    return FillOrder.of(book.plan()).stream()
-        .limit(place)
-        .mapToInt(row -> book.plan().groups().get(row).fills().size())
-        .sum();
+    return FillOrder.of(book.plan()).stream().limit(place).mapToInt(FillOrder.Stretch::fills).sum();
   }
 
   private double value(Figure figure, Pour pour) {

@@ -2,7 +2,6 @@ package dev.urnwright.xlsx;
 
 import dev.urnwright.brew.Blend;
 import dev.urnwright.event.GuestGroup;
-import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.Plan;
@@ -102,7 +101,11 @@ final class FillsSheet {
                 "What to weigh into each dispenser, in the order of filling. Write the reading of"
                     + " the concentrate into Coffees: a stronger one is thinned further to the same"
                     + " total; of a weaker one the planned amount is taken with less water, which"
-                    + " makes fewer cups. Hot: use two hands, keep the path clear.",
+                    + " makes fewer cups. Hot: use two hands, keep the path clear."
+                    + (book.isTimed()
+                        ? " When each is filled stands in Run times and does not follow: after a"
+                            + " change, plan again."
+                        : ""),
                 VISIBLE - 1)
             .header(grid)
             .freeze(1, Page.FIRST_ITEM);
@@ -119,14 +122,14 @@ final class FillsSheet {
     int place = 0;
     int coffeeBefore = -1;
     double drawn = 0;
-    for (int groupRow : FillOrder.of(plan)) {
-      GroupPlan group = plan.groups().get(groupRow);
+    for (FillOrder.Stretch stretch : FillOrder.of(plan)) {
+      int groupRow = stretch.group();
       int coffee = FillOrder.coffee(plan, groupRow);
       if (coffee != coffeeBefore) {
         drawn = beverageBefore(coffee);
         coffeeBefore = coffee;
       }
-      for (Fill fill : group.fills()) {
+      for (Fill fill : stretch.of(plan)) {
         used(row++, place, groupRow, coffee, fill, drawn);
         drawn += units.of(fill.blend().concentrate());
       }
@@ -148,8 +151,7 @@ final class FillsSheet {
   private double beverageBefore(int coffee) {
     return book.plan().coffees().stream()
         .limit(coffee)
-        .map(CoffeePlan::brewed)
-        .mapToDouble(brewed -> units.of(brewed.brew().beverage()))
+        .mapToDouble(coffeePlan -> units.of(book.taken().of(coffeePlan)))
         .sum();
   }
 

@@ -204,6 +204,13 @@ final class InputsSheet {
 
   private void tour() {
     heading("The sheets");
+    if (book.isTimed()) {
+      page.paragraph(
+          ++row,
+          "Run and Run times: what is done when, by the clock. They do not follow changes, nor do"
+              + " the number of batches and their shares of a coffee: after a change that matters,"
+              + " plan again.");
+    }
     List.of(
             "Coffees: ratio, extraction, absorption and what each coffee takes. Here goes the reading of the concentrate on the day.",
             "Groups: who drinks how much of what, and the cups planned for them.",

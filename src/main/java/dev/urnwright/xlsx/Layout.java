@@ -15,6 +15,9 @@ import dev.urnwright.plan.Plan;
  * @param service the same rows: dispensers
  * @param batches one row for each batch, and some to spare
  * @param fills one row for each fill, and some to spare
+ * @param actions of the run, one row each
+ * @param fillTimes one row for each fill on the clock
+ * @param batchTimes one row for each batch on the clock
  * @param shopping one row for each coffee, and the ice
  * @param order groups in the order in which their dispensers are filled
  * @param plannedBatches what can't follow: which brewer brews which batch
@@ -32,6 +35,9 @@ record Layout(
     Grid service,
     Grid batches,
     Grid fills,
+    Grid actions,
+    Grid fillTimes,
+    Grid batchTimes,
     Grid shopping,
     Grid order,
     Grid plannedBatches,
@@ -45,6 +51,8 @@ record Layout(
   static final String SERVICE = "Dispensers";
   static final String BATCHES = "Batches";
   static final String FILLS = "Fills";
+  static final String RUN = "Run";
+  static final String RUN_TIMES = "Run times";
   static final String SHOPPING = "Shopping";
   static final String CHART = "Chart";
   static final String CORRECTION = "Correction";
@@ -53,6 +61,7 @@ record Layout(
   static final String REFERENCE = "Reference";
 
   static Layout of(Plan plan, Units units) {
+    Format time = plan.run().map(run -> Clock.format(plan, run)).orElse(Clock.TIME);
     return new Layout(
         CoffeesSheet.grid(units),
         EquipmentSheet.brewers(units),
@@ -64,6 +73,9 @@ record Layout(
         ServiceSheet.grid(units),
         BatchesSheet.grid(units),
         FillsSheet.grid(units),
+        RunSheet.grid(time),
+        RunTimesSheet.fills(units, time),
+        RunTimesSheet.batches(time),
         ShoppingSheet.grid(units),
         ReferenceSheet.order(),
         ReferenceSheet.plannedBatches(),

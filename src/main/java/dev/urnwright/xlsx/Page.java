@@ -96,10 +96,14 @@ final class Page {
 
   /** Says in red, in row 1, that more rows are in use than are printed. */
   Page warnBeyond(int column, String used, int printed) {
+    return warn(column, used + ">" + printed, "More rows than print: widen the print area");
+  }
+
+  /** Says something in red, in row 1, when a condition comes true that doesn't hold as planned. */
+  Page warn(int column, String condition, String words) {
     XSSFCell cell = row(0).createCell(column);
     cell.setCellStyle(book.styles().of(Look.WARNING));
-    cell.setCellFormula(
-        "IF(" + used + ">" + printed + ",\"More rows than print: widen the print area\",\"\")");
+    cell.setCellFormula("IF(" + condition + ",\"" + words + "\",\"\")");
     cell.setCellValue("");
     return this;
   }

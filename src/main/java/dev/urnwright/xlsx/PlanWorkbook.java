@@ -36,13 +36,19 @@ public final class PlanWorkbook {
       // Formulas call sheets and names that are yet to come; parsing them would also take time.
       workbook.setCellFormulaValidation(false);
       Units units = Units.of(plan);
-      Book book = new Book(workbook, plan, units, new Styles(workbook), Layout.of(plan, units));
+      Book book =
+          new Book(
+              workbook, plan, units, new Styles(workbook), Layout.of(plan, units), new Taken(plan));
       InputsSheet.write(book);
       CoffeesSheet.write(book);
       GroupsSheet.write(book);
       DilutionSheet.write(book);
       BatchesSheet.write(book);
       FillsSheet.write(book);
+      if (plan.run().isPresent()) {
+        RunSheet.write(book, plan.run().get());
+        RunTimesSheet.write(book, plan.run().get());
+      }
       ShoppingSheet.write(book);
       ChartSheet.write(book);
       CorrectionSheet.write(book);

@@ -4,7 +4,6 @@ import dev.urnwright.brew.ExtractionCurve.Knot;
 import dev.urnwright.event.Brewer;
 import dev.urnwright.plan.Batch;
 import dev.urnwright.plan.CoffeePlan;
-import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.schedule.DoseRange;
 import dev.urnwright.xlsx.Styles.Look;
 import java.util.List;
@@ -70,18 +69,22 @@ final class ReferenceSheet {
         new Column("at", "Batch looked up at", Format.WHOLE, 10),
         new Column("unit", "Brewed on, as planned", Format.TEXT, 20),
         new Column("range", "Its row in what a brewer takes", Format.WHOLE, 10),
-        new Column("part", "Part of the dose", new Format("0.0000%"), 10));
+        new Column("part", "Its part, as planned", new Format("0.0000%"), 10),
+        new Column("spare", "Steps brewed to spare", Format.COUNT, 10));
   }
 
   static Grid order() {
     return at(
-        23,
+        24,
         new Column("group", "Filled in this order: row of the group", Format.WHOLE, 10),
         new Column("coffee", "Coffee", Format.WHOLE, 8),
+        new Column("first", "From this fill of the group on", Format.COUNT, 8),
+        new Column("upTo", "Up to this one", Format.COUNT, 8),
+        new Column("fills", "Fills", Format.COUNT, 8),
         new Column("before", "Fills before it", Format.COUNT, 8));
   }
 
-  private static final int CONSTANTS_COLUMN = 27;
+  private static final int CONSTANTS_COLUMN = 31;
 
   static void write(Book book) {
     Page page =
@@ -89,7 +92,7 @@ final class ReferenceSheet {
             .widths(
                 List.of(
                     11, 13, 13, 3, 8, 8, 10, 10, 10, 3, 16, 8, 18, 9, 10, 10, 10, 3, 10, 20, 10, 10,
-                    3, 10, 8, 8, 3, 30, 14))
+                    10, 3, 10, 8, 8, 8, 8, 8, 3, 30, 14))
             .title(
                 "Behind the formulas",
                 "Density of water: IAPWS Industrial Formulation 1997, region 1, at 101.325 kPa;"
@@ -208,32 +211,39 @@ final class ReferenceSheet {
             .number("at", (c + 1) * BATCH_REACH + batch.number())
             .text("unit", batch.unit().map(unit -> unit.label()).orElse("–"))
             .number("range", kind < 0 ? 0 : c * brewers.size() + kind + 1)
-            .number("part", batch.brew().dose().grams() / coffee.brewed().brew().dose().grams());
+            .number("part", book.taken().part(coffee, batch))
+            .number("spare", book.taken().spareSteps(coffee, batch));
       }
     }
-    for (String key : List.of("at", "unit", "range", "part")) {
+    for (String key : List.of("at", "unit", "range", "part", "spare")) {
       book.name(BatchesSheet.planned(key), layout.plannedBatches().fullRange(key, 0, row));
     }
   }
 
   private void orderRows() {
-    List<GroupPlan> groups = book.plan().groups();
-    List<Integer> order = FillOrder.of(book.plan());
+    List<FillOrder.Stretch> order = FillOrder.of(book.plan());
     double before = 0;
     for (int i = 0; i < order.size(); i++) {
-      int group = order.get(i);
+      FillOrder.Stretch stretch = order.get(i);
       Line line =
           page.line(layout.order().entry(i))
-              .number("group", group + 1)
-              .number("coffee", FillOrder.coffee(book.plan(), group) + 1);
+              .with("service", layout.service().entry(stretch.group()))
+              .number("group", stretch.group() + 1)
+              .number("coffee", FillOrder.coffee(book.plan(), stretch.group()) + 1)
+              .number("first", stretch.first());
+      if (stretch.last()) {
+        line.blank("upTo").formula("fills", "MAX(0,[service.fills]-[first]+1)", stretch.fills());
+      } else {
+        line.number("upTo", stretch.first() + stretch.fills() - 1)
+            .formula("fills", "MAX(0,MIN([service.fills],[upTo])-[first]+1)", stretch.fills());
+      }
       if (i == 0) {
         line.number("before", 0);
       } else {
         line.with("above", layout.order().entry(i - 1))
-            .with("service", layout.service().entry(order.get(i - 1)))
-            .formula("before", "[above.before]+[service.fills]", before);
+            .formula("before", "[above.before]+[above.fills]", before);
       }
-      before += groups.get(group).fills().size();
+      before += stretch.fills();
     }
     for (String key : List.of("group", "coffee", "before")) {
       book.name(FillsSheet.order(key), layout.order().fullRange(key, 0, order.size()));
@@ -258,7 +268,7 @@ final class ReferenceSheet {
     for (InputsSheet.Rule rule : InputsSheet.Rule.values()) {
       page.put(++row, CONSTANTS_COLUMN, rule.words, Look.TEXT);
     }
-    book.name(RULES, "'" + Layout.REFERENCE + "'!$AB$" + (first + 1) + ":$AB$" + (row + 1));
+    book.name(RULES, "'" + Layout.REFERENCE + "'!$AF$" + (first + 1) + ":$AF$" + (row + 1));
   }
 
   private void constant(int row, String label, String name, double value) {
@@ -266,6 +276,6 @@ final class ReferenceSheet {
     var cell = page.row(row).createCell(CONSTANTS_COLUMN + 1);
     cell.setCellStyle(book.styles().of(Look.RESULT, new Format("0.00##")));
     cell.setCellValue(value);
-    book.name(name, "'" + Layout.REFERENCE + "'!$AC$" + (row + 1));
+    book.name(name, "'" + Layout.REFERENCE + "'!$AG$" + (row + 1));
   }
 }

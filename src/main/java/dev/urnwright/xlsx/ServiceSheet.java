@@ -28,6 +28,7 @@ final class ServiceSheet {
             new Column("heel", "Heel, " + units.volume(), units.volumes(), 8),
             new Column("filledAt", "Filled at, " + units.temperature(), units.temperatures(), 8),
             new Column("drawn", "Drawn, " + units.volume(), units.volumes(), 10),
+            new Column("least", "Fills at least, by the hold, as planned", Format.COUNT, 11),
             new Column("fills", "Fills", Format.COUNT, 7),
             new Column("heelMass", "Heel of one, " + units.mass(), units.exact(), 10),
             new Column(
@@ -52,7 +53,11 @@ final class ServiceSheet {
                 "Dispensers",
                 "How many fills follows from what is drawn, the capacity, the heel and room for"
                     + " rounding. Which kind serves whom stays as planned, unless you choose"
-                    + " another; whether enough of them are free is for the planner to check.")
+                    + " another; whether enough of them are free is for the planner to check."
+                    + (book.isTimed()
+                        ? " There are as many fills at least as keep any from being held too long:"
+                            + " that number follows neither the dispenser nor the hours."
+                        : ""))
             .header(grid)
             .freeze(1, Page.FIRST_ITEM);
     for (int i = 0; i < groups; i++) {
@@ -108,7 +113,8 @@ final class ServiceSheet {
             * (1 - iceShare)
             / units.waterDensityAt(filledAt);
     String density = WaterTable.densityAt("[filledAt]");
-    line.formula(
+    line.number("least", book.plan().leastFills(plan))
+        .formula(
             "filledAt",
             "IF([group.pouredAt]=\"\"," + Inputs.BYPASS_TEMPERATURE + ",[group.pouredAt])",
             units.of(filledAt))
@@ -120,9 +126,9 @@ final class ServiceSheet {
                 ? "IF([drawn]<=0,0,1)"
                 : "IF(OR([drawn]<=0,"
                     + usable(density)
-                    + "<=0),0,"
+                    + "<=0),0,MAX([least],"
                     + Formulas.ceiling("[drawn]/" + usable(density))
-                    + ")",
+                    + "))",
             fills)
         .formula(
             "concentrateEach",
@@ -140,9 +146,12 @@ final class ServiceSheet {
                 ? "\"" + Page.OK + "\""
                 : "IF("
                     + usable(density)
-                    + "<=1E-6,\"Too small for its heel\",\""
+                    + "<=1E-6,\"Too small for its heel\","
+                    + held(book, fill.dispenser().get())
+                    + "\""
                     + Page.OK
-                    + "\")");
+                    + "\""
+                    + (book.isTimed() ? "))" : ")"));
   }
 
   private static void dispenser(Book book, Line line, Optional<Dispenser> dispenser) {
@@ -168,6 +177,16 @@ final class ServiceSheet {
       formula.append(')');
     }
     return formula.toString();
+  }
+
+  /** On a clock, only the planned kind is known to hold long enough. */
+  private static String held(Book book, Dispenser planned) {
+    int kind = book.plan().event().equipment().dispensers().indexOf(planned);
+    return book.isTimed()
+        ? "IF([dispenser]<>"
+            + book.layout().dispensers().fullAddress("name", kind)
+            + ",\"Not the planned kind: plan again\","
+        : "";
   }
 
   /** What can be drawn from one fill: rounding may add two steps. */
