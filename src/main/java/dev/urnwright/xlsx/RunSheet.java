@@ -18,7 +18,7 @@ final class RunSheet {
         List.of(
             new Column("time", "Time", time, 12),
             new Column("done", "Done", Format.TEXT, 7),
-            new Column("do", "Do", Format.TEXT, 14),
+            new Column("do", "Do", Format.TEXT, 18),
             new Column("what", "What", Format.TEXT, 18),
             new Column("where", "Where", Format.TEXT, 22),
             new Column("detail", "Detail", Format.TEXT, 62)));

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 
 /** When each dispenser is filled, poured and emptied, and when each batch is brewed; as planned. */
 final class RunTimesSheet {
-  private static final int BATCHES_COLUMN = 10;
+  private static final int BATCHES_COLUMN = 11;
   private static final int GAP = 3;
 
   private RunTimesSheet() {}
@@ -20,7 +20,8 @@ final class RunTimesSheet {
         Page.FIRST_ITEM,
         List.of(
             new Column("id", "Fill", Format.TEXT, 13),
-            new Column("group", "Group", Format.TEXT, 26),
+            new Column("group", "Group", Format.TEXT, 24),
+            new Column("coffee", "Coffee", Format.TEXT, 24),
             new Column("unit", "Dispenser", Format.TEXT, 18),
             new Column("station", "Station", Format.TEXT, 16),
             new Column("filled", "Filled", time, 11),
@@ -81,9 +82,18 @@ final class RunTimesSheet {
     page.finish();
   }
 
+  private static String coffee(Book book, FillTime time) {
+    return book.plan().groups().stream()
+        .filter(group -> group.fills().contains(time.fill()))
+        .findFirst()
+        .map(group -> Words.coffee(group.coffee()))
+        .orElseThrow();
+  }
+
   private static void fill(Book book, Line line, FillTime time) {
     line.text("id", time.fill().id())
         .text("group", time.fill().groupName())
+        .text("coffee", coffee(book, time))
         .text("unit", time.unit())
         .text("station", time.station().orElse("–"))
         .number("filled", Clock.days(time.filled()))

@@ -42,16 +42,29 @@ final class Samples {
    * @param headcounts times this, rounded
    */
   static Plan plan(String file, double headcounts, Path folder) {
+    String text = text(file).replaceAll("(?m)^service_level:.*$", "");
+    return planText(
+        HEADCOUNT
+            .matcher(text)
+            .replaceAll(
+                found ->
+                    found.group(1) + Math.round(Integer.parseInt(found.group(2)) * headcounts)),
+        folder);
+  }
+
+  /** The text of a file that we ship. */
+  static String text(String file) {
     try {
-      String text = Files.readString(Path.of(file)).replaceAll("(?m)^service_level:.*$", "");
-      String changed =
-          HEADCOUNT
-              .matcher(text)
-              .replaceAll(
-                  found ->
-                      found.group(1) + Math.round(Integer.parseInt(found.group(2)) * headcounts));
-      Path copy = folder.resolve(Path.of(file).getFileName().toString());
-      return plan(Files.writeString(copy, changed));
+      return Files.readString(Path.of(file));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The plan of an event file with this text. */
+  static Plan planText(String text, Path folder) {
+    try {
+      return plan(Files.writeString(folder.resolve("event.yaml"), text));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -248,6 +248,21 @@ class TimedWorkbookTest {
   }
 
   @Test
+  void wordsInTheRunAreNeverFormulas() {
+    Plan plan = Samples.planText(Samples.text(SUPPER).replace("Hearth", "\"=1+1\""), folder);
+    Grid actions = layout(plan).actions();
+    Recalculation workbook = Recalculation.of(plan);
+    List<Cell> hostile =
+        IntStream.range(0, plan.run().orElseThrow().actions().size())
+            .mapToObj(i -> workbook.cell(actions, "where", i))
+            .filter(cell -> cell.getCellType() == CellType.STRING)
+            .filter(cell -> cell.getStringCellValue().equals("=1+1"))
+            .toList();
+    assertFalse(hostile.isEmpty());
+    assertTrue(hostile.stream().allMatch(cell -> cell.getCellStyle().getQuotePrefixed()));
+  }
+
+  @Test
   void withoutAClockThereIsNoRun() {
     GuestGroup group = Events.group("Guests", 30, 200, 1.3);
     Plan plan = new Planner().plan(Events.simple(Events.ratio(13), group)).value().orElseThrow();
