@@ -38,16 +38,21 @@ public record Plan(
   }
 
   /**
-   * The fewest fills that a group's dispenser allows, so that none is held too long: 1 where no
-   * clock says otherwise.
+   * The fewest fills of its dispenser that keep each from being held too long, for each of {@link
+   * #groups()}: 1 where no clock says otherwise.
    */
-  public int leastFills(GroupPlan group) {
-    return group
-        .fills()
-        .get(0)
-        .dispenser()
-        .map(kind -> DispenserPlan.fillsForHold(event, group.group(), kind).orElse(1))
-        .orElse(1);
+  public List<Integer> leastFills() {
+    boolean onClock = event.isTimed() && !event.equipment().brewers().isEmpty();
+    Timetable timetable = new Timetable(event);
+    return groups().stream()
+        .map(
+            group ->
+                onClock
+                    ? timetable
+                        .fillsForHold(group.group(), group.fills().get(0).dispenser())
+                        .orElse(1)
+                    : 1)
+        .toList();
   }
 
   /** The groups of all coffees: one row for each coffee of a group. */

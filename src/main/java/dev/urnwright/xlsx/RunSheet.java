@@ -2,7 +2,6 @@ package dev.urnwright.xlsx;
 
 import dev.urnwright.plan.Run;
 import dev.urnwright.plan.Run.Action;
-import dev.urnwright.plan.Run.ActionKind;
 import java.util.List;
 
 /** Everything that hands must do, in order of time, as planned. */
@@ -18,7 +17,7 @@ final class RunSheet {
         List.of(
             new Column("time", "Time", time, 12),
             new Column("done", "Done", Format.TEXT, 7),
-            new Column("do", "Do", Format.TEXT, 18),
+            new Column("do", "Do", Format.TEXT, 12),
             new Column("what", "What", Format.TEXT, 18),
             new Column("where", "Where", Format.TEXT, 22),
             new Column("detail", "Detail", Format.TEXT, 62)));
@@ -43,25 +42,11 @@ final class RunSheet {
       page.line(grid.entry(i))
           .number("time", Clock.days(action.at()))
           .blankInput("done")
-          .text("do", words(action.kind()))
+          .text("do", action.kind().words())
           .text("what", action.what())
           .text("where", action.where())
           .text("detail", action.detail());
     }
     page.finish();
-  }
-
-  private static String words(ActionKind kind) {
-    return switch (kind) {
-      case SWITCH_ON -> "Switch on";
-      case GRIND -> "Weigh and grind";
-      case RINSE -> "Rinse filter";
-      case START -> "Start";
-      case PREHEAT -> "Preheat";
-      case FILL -> "Fill";
-      case CARRY -> "Carry";
-      case COLLECT -> "Bring back";
-      case DISCARD -> "Pour away";
-    };
   }
 }

@@ -60,8 +60,9 @@ final class ServiceSheet {
                         : ""))
             .header(grid)
             .freeze(1, Page.FIRST_ITEM);
+    List<Integer> least = book.plan().leastFills();
     for (int i = 0; i < groups; i++) {
-      write(book, page, i);
+      write(book, page, i, least.get(i));
     }
     if (!book.plan().event().equipment().dispensers().isEmpty()) {
       Validation.listed(ReferenceSheet.DISPENSERS, "A dispenser of the Equipment sheet")
@@ -88,7 +89,7 @@ final class ServiceSheet {
     page.finish();
   }
 
-  private static void write(Book book, Page page, int item) {
+  private static void write(Book book, Page page, int item, int least) {
     Layout layout = book.layout();
     Units units = book.units();
     GroupPlan plan = book.plan().groups().get(item);
@@ -113,7 +114,7 @@ final class ServiceSheet {
             * (1 - iceShare)
             / units.waterDensityAt(filledAt);
     String density = WaterTable.densityAt("[filledAt]");
-    line.number("least", book.plan().leastFills(plan))
+    line.number("least", least)
         .formula(
             "filledAt",
             "IF([group.pouredAt]=\"\"," + Inputs.BYPASS_TEMPERATURE + ",[group.pouredAt])",

@@ -166,7 +166,7 @@ class TimedWorkbookTest {
     int asked = 0;
     for (int g = 0; g < plan.groups().size(); g++) {
       double least = number(workbook, layout.service(), "least", g);
-      assertEquals(plan.leastFills(plan.groups().get(g)), least);
+      assertEquals(plan.leastFills().get(g).intValue(), least);
       double fills = number(workbook, layout.service(), "fills", g);
       assertTrue(fills >= least || fills == 0, "group " + g);
       asked += least > 1 ? 1 : 0;
