@@ -5,7 +5,8 @@ import java.util.List;
 
 /**
  * A leg whose batches are as large as their brewers take, or as their orders stay fresh: what the
- * fewest batches look like. Its one number counts the micrograms served.
+ * fewest batches look like. A batch may also stop short of the order it would serve in part. Its
+ * one number counts the micrograms served.
  */
 final class FullLeg implements Leg {
   private static final double MICROGRAMS = 1e6;
@@ -48,21 +49,31 @@ final class FullLeg implements Leg {
       DoseRange range = ranges.get(kind);
       if (range.usable()) {
         double from = run.freshFrom(Math.max(0, to - range.greatest() * gramsPerStep), to);
-        long steps = Math.max(range.least(), (long) Math.ceil((to - from) / gramsPerStep - 1e-9));
-        if (steps <= range.greatest()) {
-          choices.add(
-              new Choice(
-                  new int[] {kind},
-                  steps,
-                  0,
-                  micrograms(from, to),
-                  to - from,
-                  run.earliestReady(from, to),
-                  run.latestReady(from)));
+        offer(kind, from, to, choices);
+        // An order left to the batch before may be what this one would have to be early for.
+        double next = run.endOfOrder(from);
+        if (next < to - DROP && run.latestReady(next) > run.latestReady(from)) {
+          offer(kind, next, to, choices);
         }
       }
     }
     return choices;
+  }
+
+  private void offer(int kind, double from, double to, List<Choice> choices) {
+    DoseRange range = ranges.get(kind);
+    long steps = Math.max(range.least(), (long) Math.ceil((to - from) / gramsPerStep - 1e-9));
+    if (steps <= range.greatest()) {
+      choices.add(
+          new Choice(
+              new int[] {kind},
+              steps,
+              0,
+              micrograms(from, to),
+              to - from,
+              run.earliestReady(from, to),
+              run.latestReady(from)));
+    }
   }
 
   @Override

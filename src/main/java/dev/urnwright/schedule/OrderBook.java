@@ -85,6 +85,11 @@ final class OrderBook {
       return earliest;
     }
 
+    /** Where the order that holds the gram just after this one ends. */
+    double endOfOrder(double from) {
+      return ends[at(from)];
+    }
+
     /**
      * How many batches for this run the brewers of a kind have time for, if they do nothing else.
      */

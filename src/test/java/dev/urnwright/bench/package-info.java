@@ -1,5 +1,5 @@
 /**
- * How fast the engine is. Not part of the tests: a figure that depends on the machine can't fail a
- * build. See DEVELOPERS.md for how to run it.
+ * How fast the planner and its scheduler are. Not part of the tests: a figure that depends on the
+ * machine can't fail a build. See DEVELOPERS.md for how to run it.
  */
 package dev.urnwright.bench;
