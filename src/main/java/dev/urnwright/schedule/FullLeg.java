@@ -5,8 +5,10 @@ import java.util.List;
 
 /**
  * A leg whose batches are as large as their brewers take, or as their orders stay fresh: what the
- * fewest batches look like. A batch may also stop short of the order it would serve in part. Its
- * one number counts the micrograms served.
+ * fewest batches look like. Its one number counts the micrograms served.
+ *
+ * <p>Full batches may come out too late although smaller ones would not: where that is so, a batch
+ * may also stop short of the order that it would serve in part.
  */
 final class FullLeg implements Leg {
   private static final double MICROGRAMS = 1e6;
@@ -18,12 +20,19 @@ final class FullLeg implements Leg {
   private final OrderBook.Run run;
   private final List<DoseRange> ranges;
   private final double gramsPerStep;
+  private final boolean mayStopShort;
 
-  FullLeg(int coffee, OrderBook.Run run, List<DoseRange> ranges, double gramsPerStep) {
+  FullLeg(
+      int coffee,
+      OrderBook.Run run,
+      List<DoseRange> ranges,
+      double gramsPerStep,
+      boolean mayStopShort) {
     this.coffee = coffee;
     this.run = run;
     this.ranges = ranges;
     this.gramsPerStep = gramsPerStep;
+    this.mayStopShort = mayStopShort;
   }
 
   @Override
@@ -52,7 +61,7 @@ final class FullLeg implements Leg {
         offer(kind, from, to, choices);
         // An order left to the batch before may be what this one would have to be early for.
         double next = run.endOfOrder(from);
-        if (next < to - DROP && run.latestReady(next) > run.latestReady(from)) {
+        if (mayStopShort && next < to - DROP && run.latestReady(next) > run.latestReady(from)) {
           offer(kind, next, to, choices);
         }
       }

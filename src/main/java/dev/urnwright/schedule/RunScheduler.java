@@ -263,6 +263,10 @@ public final class RunScheduler {
   }
 
   private Optional<Found> full() {
+    return full(false).or(() -> full(true));
+  }
+
+  private Optional<Found> full(boolean mayStopShort) {
     List<Leg> legs =
         runs.stream()
             .map(
@@ -272,7 +276,8 @@ public final class RunScheduler {
                             run.coffee(),
                             run.run(),
                             run.orders().doses(),
-                            run.orders().gramsPerStep()))
+                            run.orders().gramsPerStep(),
+                            mayStopShort))
             .toList();
     return new BackwardSearch(problem, legs, FULL).run(Double.NEGATIVE_INFINITY);
   }
