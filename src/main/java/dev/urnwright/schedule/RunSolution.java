@@ -46,7 +46,7 @@ public record RunSolution(List<TimedBatch> batches, double waitGramMinutes, Proo
    * What is known of the optimum.
    *
    * @param fewestBatches whether no schedule has fewer batches
-   * @param leastWait whether none with as many, as equal batches has less waiting
+   * @param leastWait whether none with batches of these sizes, in this order of sizes, waits less
    * @param waitBound a wait that none of them goes below, gram minutes
    */
   public record Proof(boolean fewestBatches, boolean leastWait, double waitBound) {}

@@ -16,6 +16,25 @@ import java.util.stream.IntStream;
 final class SolverSizes {
   private SolverSizes() {}
 
+  /**
+   * Whether all that is brewed is drawn, but for what is left of a coffee's last batch. The solver
+   * knows no batches that are drawn in part and followed by others.
+   */
+  static boolean areWhole(RunProblem problem, RunSolution solution) {
+    double left = 0;
+    for (TimedBatch batch : solution.batches()) {
+      double gramsPerStep = problem.coffees().get(batch.coffee()).gramsPerStep();
+      left += batch.doseSteps() * gramsPerStep - batch.drawnGrams();
+    }
+    for (CoffeeOrders coffee : problem.coffees()) {
+      for (List<Order> part : ExhaustiveRun.cut(coffee.orders())) {
+        double grams = part.stream().mapToDouble(Order::grams).sum();
+        left -= Math.ceil(grams / coffee.gramsPerStep()) * coffee.gramsPerStep() - grams;
+      }
+    }
+    return left < 1;
+  }
+
   static List<Service> of(RunProblem problem, RunSolution solution) {
     List<Service> services = new ArrayList<>();
     for (int coffee = 0; coffee < problem.coffees().size(); coffee++) {

@@ -1,5 +1,6 @@
 package dev.urnwright.schedule;
 
+import com.google.ortools.sat.CpSolverStatus;
 import dev.urnwright.schedule.RunInstances.Named;
 import dev.urnwright.schedule.SolverModel.Answer;
 import java.util.Locale;
@@ -50,7 +51,7 @@ public final class SolverTable {
     double wait = ours.waitGramMinutes();
     System.out.printf(
         Locale.ROOT,
-        "%-17s %4d %7d | %7.2f %15.3f %7s %6.2f | %8.2f %15.3f  %s%n",
+        "%-17s %4d %7d | %7.2f %15.3f %7s %6.2f | %8.2f %15s  %s%n",
         day.name(),
         seed,
         ours.batches().size(),
@@ -59,7 +60,11 @@ public final class SolverTable {
         ours.proof().leastWait() ? "yes" : "no",
         100 * (wait - ours.proof().waitBound()) / wait,
         answer.seconds(),
-        answer.leastWait() / grams,
-        answer.status());
+        found(answer) ? String.format(Locale.ROOT, "%.3f", answer.leastWait() / grams) : "-",
+        SolverSizes.areWhole(day.problem(), ours) ? answer.status() : "(other sizes)");
+  }
+
+  private static boolean found(Answer answer) {
+    return answer.status() == CpSolverStatus.OPTIMAL || answer.status() == CpSolverStatus.FEASIBLE;
   }
 }
