@@ -76,7 +76,8 @@ class PlanJsonTest {
     described(schema, schema, "", described);
     Set<String> written = new TreeSet<>();
     try (Stream<Path> samples = Files.list(Path.of("samples"))) {
-      for (Path sample : samples.sorted().toList()) {
+      // Plans of the samples may stand beside them.
+      for (Path sample : samples.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
         Optional<Plan> plan =
             new Planner().plan(new EventReader().read(sample).value().orElseThrow()).value();
         if (plan.isPresent()) {
