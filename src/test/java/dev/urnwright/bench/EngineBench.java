@@ -54,7 +54,8 @@ public class EngineBench {
             guests,
             Events.equipment(
                 5,
-                List.of(Events.brewer("Brewer", 4, 150, 480, 6)),
+                List.of(
+                    Events.brewer("Brewer", 4, 150, 20_000, 300)), // large enough for all groups
                 List.of(Events.dispenser("Airpot", 1_000_000, 2.2, 40))));
   }
 
