@@ -13,7 +13,6 @@ import org.apache.poi.ss.util.CellRangeAddress;
  * batches, so that a coffee may need more or fewer of them than planned.
  */
 final class BatchesSheet {
-  private static final int LEAST_SPARE = 20;
   private static final int VISIBLE = 11;
 
   private static final String EQUAL =
@@ -88,16 +87,8 @@ final class BatchesSheet {
     return "Range_" + key;
   }
 
-  /** Three times as many as planned, and twenty more at least. */
   static int rows(Plan plan) {
-    int batches = plan.batches().size();
-    return batches + Math.max(LEAST_SPARE, 2 * batches);
-  }
-
-  /** Planned rows and some more; blank pages help nobody. */
-  private static int printed(Plan plan) {
-    int batches = plan.batches().size();
-    return batches + 3 + batches / 4;
+    return new SpareRows(plan.batches().size()).all();
   }
 
   static void write(Book book) {
@@ -110,7 +101,7 @@ final class BatchesSheet {
             .freeze(1, Page.FIRST_ITEM);
     BatchesSheet sheet = new BatchesSheet(book, page);
     sheet.writeAll();
-    int printed = printed(book.plan());
+    int printed = new SpareRows(book.plan().batches().size()).printed();
     page.warnBeyond(VISIBLE - 2, "SUM(" + CoffeesSheet.all("batches") + ")", printed)
         .print(VISIBLE - 1, Page.FIRST_ITEM + printed)
         .finish();

@@ -17,7 +17,6 @@ import org.apache.poi.ss.util.CellRangeAddress;
  * the batches' running sums give.
  */
 final class FillsSheet {
-  private static final int LEAST_SPARE = 20;
   private static final int VISIBLE = 15;
 
   private final Book book;
@@ -81,14 +80,7 @@ final class FillsSheet {
   }
 
   static int rows(Plan plan) {
-    int fills = plan.fills().size();
-    return fills + Math.max(LEAST_SPARE, 2 * fills);
-  }
-
-  /** Planned rows and some more; blank pages help nobody. */
-  private static int printed(Plan plan) {
-    int fills = plan.fills().size();
-    return fills + 3 + fills / 4;
+    return new SpareRows(plan.fills().size()).all();
   }
 
   static void write(Book book) {
@@ -110,7 +102,7 @@ final class FillsSheet {
             .header(grid)
             .freeze(1, Page.FIRST_ITEM);
     new FillsSheet(book, page).writeAll();
-    int printed = printed(book.plan());
+    int printed = new SpareRows(book.plan().fills().size()).printed();
     page.warnBeyond(VISIBLE - 2, "SUM(" + CoffeesSheet.all("fills") + ")", printed)
         .print(VISIBLE - 1, Page.FIRST_ITEM + printed)
         .finish();
