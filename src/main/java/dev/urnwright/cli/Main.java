@@ -47,14 +47,7 @@ public final class Main {
 
   /** Runs one command and returns its exit code. */
   int run(String... args) {
-    CommandLine line =
-        new CommandLine(new RootCommand(console))
-            .addSubcommand(new PlanCommand(console))
-            .addSubcommand(new CheckCommand(console))
-            .addSubcommand(new BeginCommand(console))
-            .addSubcommand(new ChartCommand(console))
-            .addSubcommand(new SchemaCommand(console))
-            .addSubcommand(new CommandLine.HelpCommand());
+    CommandLine line = commands();
     line.registerConverter(Path.class, new FilePaths());
     line.setOut(console.out())
         .setErr(console.err())
@@ -68,6 +61,17 @@ public final class Main {
     } catch (OutOfMemoryError | StackOverflowError e) {
       return fault(e);
     }
+  }
+
+  /** All commands, as their help, the manual and the completions list them. */
+  CommandLine commands() {
+    return new CommandLine(new RootCommand(console))
+        .addSubcommand(new PlanCommand(console))
+        .addSubcommand(new CheckCommand(console))
+        .addSubcommand(new BeginCommand(console))
+        .addSubcommand(new ChartCommand(console))
+        .addSubcommand(new SchemaCommand(console))
+        .addSubcommand(new CommandLine.HelpCommand());
   }
 
   private int misused(ParameterException e, String[] args) {
