@@ -97,7 +97,7 @@ public final class Main {
 
   private int failed(Exception e) {
     if (e instanceof RefusedException) {
-      console.complain(e.getMessage());
+      console.complain(String.valueOf(e.getMessage()));
       return ExitCode.PROBLEMS;
     }
     return fault(e);

@@ -139,7 +139,7 @@ final class OutputFile implements AutoCloseable {
       return new RefusedException(
           target + ": can't be written, access denied; allow writing to " + folder);
     }
-    if (e instanceof NoSuchFileException && !Files.isDirectory(folder)) {
+    if (e instanceof NoSuchFileException && folder != null && !Files.isDirectory(folder)) {
       return new RefusedException(
           target + ": can't be written, there is no folder " + folder + "; make it first");
     }

@@ -82,12 +82,14 @@ final class MapReader {
 
   /** Where a field's key stands; the beginning of the mapping when it is left out. */
   Location keyOf(Field<?> field) {
-    return has(field) ? entries.get(field.name()).place() : start;
+    Entries.Entry entry = entries.get(field.name());
+    return entry == null ? start : entry.place();
   }
 
   /** Where a field's value stands; the beginning of the mapping when it is left out. */
   Location valueOf(Field<?> field) {
-    return has(field) ? problems.locationOf(entries.get(field.name()).value()) : start;
+    Entries.Entry entry = entries.get(field.name());
+    return entry == null ? start : problems.locationOf(entry.value());
   }
 
   /** A problem when both stand here. */

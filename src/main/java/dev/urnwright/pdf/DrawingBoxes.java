@@ -5,6 +5,7 @@ import dev.urnwright.chart.TimelineDrawing;
 import dev.urnwright.sheet.ControlChart;
 import dev.urnwright.sheet.Timeline;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
 import org.xhtmlrenderer.extend.ReplacedElement;
 import org.xhtmlrenderer.extend.UserAgentCallback;
@@ -34,11 +35,11 @@ final class DrawingBoxes extends ITextReplacedElementFactory {
   }
 
   @Override
-  public ReplacedElement createReplacedElement(
+  public @Nullable ReplacedElement createReplacedElement(
       LayoutContext context, BlockBox box, UserAgentCallback agent, int width, int height) {
     Element element = box.getElement();
     String kind = element == null ? "" : element.getAttribute("class");
-    if (!KINDS.contains(kind)) {
+    if (element == null || !KINDS.contains(kind)) {
       return super.createReplacedElement(context, box, agent, width, height);
     }
     int number = Integer.parseInt(element.getAttribute("title"));

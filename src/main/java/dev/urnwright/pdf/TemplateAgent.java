@@ -3,6 +3,7 @@ package dev.urnwright.pdf;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URL;
+import org.jspecify.annotations.Nullable;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
 import org.xhtmlrenderer.pdf.ITextUserAgent;
 import org.xhtmlrenderer.simple.extend.XhtmlNamespaceHandler;
@@ -18,7 +19,7 @@ final class TemplateAgent extends ITextUserAgent {
   }
 
   @Override
-  public String resolveURI(String uri) {
+  public @Nullable String resolveURI(@Nullable String uri) {
     return uri;
   }
 

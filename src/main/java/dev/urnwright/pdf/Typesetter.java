@@ -1,8 +1,11 @@
 package dev.urnwright.pdf;
 
+import static java.util.Objects.requireNonNull;
+
 import com.lowagie.text.DocumentException;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfString;
+import com.lowagie.text.pdf.PdfWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.StringReader;
@@ -78,8 +81,9 @@ final class Typesetter {
   private static final class Imprint extends DefaultPDFCreationListener {
     @Override
     public void preOpen(ITextRenderer renderer) {
-      renderer.getWriter().getInfo().put(PdfName.CREATOR, new PdfString("Urnwright"));
-      renderer.getWriter().getExtraCatalog().put(PdfName.LANG, new PdfString("en"));
+      PdfWriter writer = requireNonNull(renderer.getWriter());
+      writer.getInfo().put(PdfName.CREATOR, new PdfString("Urnwright"));
+      writer.getExtraCatalog().put(PdfName.LANG, new PdfString("en"));
     }
   }
 }

@@ -2,6 +2,7 @@ package dev.urnwright.pdf;
 
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
+import org.jspecify.annotations.Nullable;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
 import org.xhtmlrenderer.render.FSFont;
 import org.xhtmlrenderer.render.JustificationInfo;
@@ -25,7 +26,7 @@ final class VisibleDevice extends ITextOutputDevice {
   }
 
   @Override
-  public void drawString(String text, float x, float y, JustificationInfo justification) {
+  public void drawString(String text, float x, float y, @Nullable JustificationInfo justification) {
     Shape clip = getClip();
     Rectangle2D seen = clip == null ? null : clip.getBounds2D();
     if (seen == null || (y - size < seen.getMaxY() && y + size > seen.getMinY())) {

@@ -33,7 +33,7 @@ final class DispenserPlan {
 
   /** Dispensers for each need; none at all when the event lists none. */
   Map<GroupNeed, Chosen> choose(List<GroupNeed> needs) {
-    Map<GroupNeed, Chosen> chosen = new IdentityHashMap<>();
+    IdentityHashMap<GroupNeed, Chosen> chosen = new IdentityHashMap<>();
     if (event.equipment().dispensers().isEmpty()) {
       findings.note(
           "no-dispensers",

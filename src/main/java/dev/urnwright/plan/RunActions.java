@@ -1,5 +1,7 @@
 package dev.urnwright.plan;
 
+import static java.util.Objects.requireNonNull;
+
 import dev.urnwright.event.Event;
 import dev.urnwright.plan.Run.Action;
 import dev.urnwright.plan.Run.ActionKind;
@@ -132,7 +134,7 @@ final class RunActions {
           "Rinse with hot water, for " + coffee);
     }
     for (Fill.Draw draw : fill.draws()) {
-      LocalDateTime ready = byId.get(draw.batchId()).ready();
+      LocalDateTime ready = batchOf(draw, byId).ready();
       if (ready.isBefore(time.filled())) {
         add(
             ready,
@@ -172,14 +174,13 @@ final class RunActions {
     String water = " and " + display.mass(fill.blend().bypass()) + " of water";
     String ice = fill.blend().ice().isZero() ? "" : "; cool it, the ice comes in the cups";
     boolean topUp =
-        fill.draws().stream()
-            .anyMatch(draw -> byId.get(draw.batchId()).ready().isBefore(time.filled()));
+        fill.draws().stream().anyMatch(draw -> batchOf(draw, byId).ready().isBefore(time.filled()));
     if (!topUp) {
       return coffee + ": " + display.mass(fill.blend().concentrate()) + water + ice;
     }
     Mass more =
         fill.draws().stream()
-            .filter(draw -> !byId.get(draw.batchId()).ready().isBefore(time.filled()))
+            .filter(draw -> !batchOf(draw, byId).ready().isBefore(time.filled()))
             .map(Fill.Draw::concentrate)
             .reduce(Mass.ZERO, Mass::plus);
     return coffee
@@ -224,10 +225,14 @@ final class RunActions {
             + refilled.toLocalTime());
   }
 
+  private static BatchTime batchOf(Fill.Draw draw, Map<String, BatchTime> byId) {
+    return requireNonNull(byId.get(draw.batchId()));
+  }
+
   /** When the first of a fill's batches is ready. */
   private static LocalDateTime first(FillTime time, Map<String, BatchTime> byId) {
     return time.fill().draws().stream()
-        .map(draw -> byId.get(draw.batchId()).ready())
+        .map(draw -> batchOf(draw, byId).ready())
         .min(Comparator.naturalOrder())
         .orElseThrow();
   }

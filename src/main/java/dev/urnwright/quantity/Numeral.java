@@ -1,5 +1,7 @@
 package dev.urnwright.quantity;
 
+import static java.util.Objects.requireNonNull;
+
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Map;
@@ -72,7 +74,7 @@ record Numeral(BigDecimal value, int end) {
           .add(fraction(number.group("over"), number.group("under"), text, expected));
     }
     if (number.group("vulgar") != null) {
-      String[] parts = FRACTIONS.get(number.group("vulgar")).split("/");
+      String[] parts = requireNonNull(FRACTIONS.get(number.group("vulgar"))).split("/");
       return whole(number.group("beside")).add(fraction(parts[0], parts[1], text, expected));
     }
     if (number.group("grouped") != null) {

@@ -54,12 +54,12 @@ public final class Water {
    * plan asks for those of a handful of temperatures many thousand times, 10 µs each.
    */
   private static final class Formulation {
-    static final IF97 IF97 = new IF97(com.hummeling.if97.IF97.UnitSystem.DEFAULT);
+    static final IF97 STEAM_TABLES = new IF97(IF97.UnitSystem.DEFAULT);
     static final Map<Double, Double> KNOWN = new ConcurrentHashMap<>();
     static final int MOST_KNOWN = 1_000;
 
     static double density(double celsius) {
-      double density = IF97.densityPT(ATMOSPHERE_MEGAPASCALS, celsius + CELSIUS_TO_KELVIN);
+      double density = STEAM_TABLES.densityPT(ATMOSPHERE_MEGAPASCALS, celsius + CELSIUS_TO_KELVIN);
       if (KNOWN.size() < MOST_KNOWN) {
         KNOWN.put(celsius, density);
       }

@@ -136,11 +136,12 @@ public record BatchSplit(List<Share> batches, Mass surplus) {
       return ranges.size() == 1 ? Optional.empty() : unequal(steps, count, ranges, step);
     }
     List<Share> equal = new ArrayList<>();
+    long each = steps / count;
     for (long i = 0; i < count; i++) {
       equal.add(
           i < more
-              ? new Share(step.times(steps / count + 1), forMore)
-              : new Share(step.times(steps / count), forLess));
+              ? new Share(step.times(each + 1), forMore)
+              : new Share(step.times(each), forLess));
     }
     return Optional.of(equal);
   }

@@ -63,7 +63,7 @@ public final class DispenserChoice {
                     leastFills.apply(d).stream()
                         .mapToObj(least -> new Chosen(d, Math.max(least, fills(d, drawn, slack)))))
             .min(
-                Comparator.comparing((Chosen c) -> c.fills() > free.get(c.dispenser()))
+                Comparator.comparing((Chosen c) -> c.fills() > free.getOrDefault(c.dispenser(), 0))
                     .thenComparing(Chosen::fills)
                     .thenComparing(c -> c.dispenser().capacity()));
     chosen.ifPresent(c -> free.merge(c.dispenser(), -c.fills(), Integer::sum));

@@ -1,5 +1,7 @@
 package dev.urnwright.sheet;
 
+import static java.util.Objects.requireNonNull;
+
 import dev.urnwright.event.Coffee;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Plan;
@@ -79,7 +81,7 @@ record ActionRow(
   record Task(String doing, Optional<Name> subject) {
     static Task of(Action action) {
       return new Task(
-          WORDS.get(action.kind()),
+          requireNonNull(WORDS.get(action.kind())),
           Optional.of(action.what()).filter(what -> !what.equals(action.where())).map(Name::new));
     }
   }

@@ -1,5 +1,7 @@
 package dev.urnwright.sheet;
 
+import static java.util.Objects.requireNonNull;
+
 import dev.urnwright.event.Event;
 import dev.urnwright.plan.Batch;
 import dev.urnwright.plan.Fill;
@@ -53,7 +55,7 @@ record RunTimes(Event event, Map<String, Run.BatchTime> batches, Map<String, Run
   private ClockTime oldest(Fill fill) {
     return clock(
         fill.draws().stream()
-            .map(draw -> batches.get(draw.batchId()).ready())
+            .map(draw -> requireNonNull(batches.get(draw.batchId())).ready())
             .min(Comparator.naturalOrder())
             .orElseThrow());
   }

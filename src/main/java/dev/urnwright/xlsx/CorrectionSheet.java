@@ -30,14 +30,12 @@ final class CorrectionSheet {
   private final Book book;
   private final Page page;
   private final Grid grid;
-  private final int readings;
   private int item;
 
   private CorrectionSheet(Book book, Page page, Grid grid) {
     this.book = book;
     this.page = page;
     this.grid = grid;
-    this.readings = readings(book.plan());
   }
 
   private static int readings(Plan plan) {

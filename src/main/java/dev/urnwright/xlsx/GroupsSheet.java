@@ -1,5 +1,7 @@
 package dev.urnwright.xlsx;
 
+import static java.util.Objects.requireNonNull;
+
 import dev.urnwright.event.GuestGroup;
 import dev.urnwright.event.Serving;
 import dev.urnwright.plan.GroupPlan;
@@ -94,7 +96,7 @@ final class GroupsSheet {
     GroupPlan plan = groups.get(item);
     GuestGroup group = plan.group();
     Units units = book.units();
-    int first = firstRows.get(group.name());
+    int first = requireNonNull(firstRows.get(group.name()));
     Line line =
         page.line(grid.entry(item))
             .with("first", grid.entry(first))
@@ -138,7 +140,7 @@ final class GroupsSheet {
   }
 
   private void share(Line line, int item) {
-    List<Integer> others = rows.get(groups.get(item).group().name());
+    List<Integer> others = requireNonNull(rows.get(groups.get(item).group().name()));
     double share = share(groups.get(item)).fraction();
     boolean isLast = others.get(others.size() - 1) == item;
     if (!isLast) {

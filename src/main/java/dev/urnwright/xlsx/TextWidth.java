@@ -11,7 +11,7 @@ final class TextWidth {
   }
 
   private static double of(int letter) {
-    if (letter >= FIRST_WIDE && letter < 0x2000 || letter > 0x2E80) {
+    if ((letter >= FIRST_WIDE && letter < 0x2000) || letter > 0x2E80) {
       return 2; // Korean, Chinese, Japanese and pictures
     }
     if ("ijltf.,:;'|()!".indexOf(letter) >= 0) {
