@@ -59,11 +59,12 @@ final class Amounts {
     return new Scalar<>(
         wanted.expected(),
         text -> {
-          Temperature temperature = Measure.parse(text, wanted).temperature();
-          if (temperature.compareTo(COLDEST) < 0 || temperature.compareTo(HOTTEST) > 0) {
+          Measure measure = Measure.parse(text, wanted);
+          double celsius = measure.in(Unit.CELSIUS);
+          if (celsius < COLDEST.celsius() || celsius > HOTTEST.celsius()) {
             throw outside(text, "liquid water", "0 °C (32 °F)", "99 °C (210 °F)");
           }
-          return temperature;
+          return measure.temperature();
         });
   }
 
