@@ -1,8 +1,11 @@
 package dev.urnwright.cli;
 
+import dev.urnwright.event.Note;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.problem.Checked;
 import dev.urnwright.problem.Problem;
+import dev.urnwright.text.Paragraph;
+import dev.urnwright.text.PlanText;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,9 +34,7 @@ final class CheckCommand extends Subcommand implements Callable<Integer> {
     List<Problem> problems = new ArrayList<>();
     for (Path file : files) {
       Checked<Plan> plan = Planning.plan(file);
-      if (plan.value().isPresent()) {
-        console().out().println(file + ": ready");
-      }
+      plan.value().ifPresent(ready -> report(file, ready));
       problems.addAll(plan.problems());
     }
     if (problems.isEmpty()) {
@@ -42,5 +43,13 @@ final class CheckCommand extends Subcommand implements Callable<Integer> {
     console().out().flush();
     console().problems(problems, "mend the file and check again");
     return ExitCode.PROBLEMS;
+  }
+
+  private void report(Path file, Plan plan) {
+    console().out().println(file + ": ready");
+    plan.cautions().stream()
+        .filter(caution -> caution.code().equals(Note.QUESTION))
+        .map(question -> Paragraph.wrap("? " + question.text(), PlanText.COLUMNS))
+        .forEach(lines -> lines.forEach(console().out()::println));
   }
 }

@@ -6,4 +6,7 @@ package dev.urnwright.event;
  * @param code a stable short name, such as {@code default-spill}
  * @param text one sentence for people
  */
-public record Note(String code, String text) {}
+public record Note(String code, String text) {
+  /** The code of a question about what was hardly meant. */
+  public static final String QUESTION = "question";
+}

@@ -79,11 +79,15 @@ final class Amounts {
   }
 
   static Scalar<Strength> strength(String example) {
-    return percentage(example, "0.1 %", "10 %", Strength::ofPercent);
+    return Slip.asked(
+        percentage(example, "0.1 %", "10 %", Strength::ofPercent),
+        strength -> strength.percent() >= 0.8 && strength.percent() <= 3);
   }
 
   static Scalar<Extraction> extraction(String example) {
-    return percentage(example, "5 %", "35 %", Extraction::ofPercent);
+    return Slip.asked(
+        percentage(example, "5 %", "35 %", Extraction::ofPercent),
+        extraction -> extraction.percent() >= 14 && extraction.percent() <= 26);
   }
 
   static Scalar<Share> share(String example, String least, String greatest) {

@@ -28,7 +28,12 @@ final class GroupBinder {
   private static final Field<Double> CUPS_EACH =
       Field.optional("cups_each", Numbers.number("1.5", "0.01", "50"), "cups for each drinker");
   private static final Field<Volume> CUP =
-      Field.required("cup", Amounts.volume("240 ml", "20 ml", "5 l"), "what the cup holds");
+      Field.required(
+          "cup",
+          Slip.asked(
+              Amounts.volume("240 ml", "20 ml", "5 l"),
+              cup -> cup.litres() >= 0.1 && cup.litres() <= 0.7),
+          "what the cup holds");
   private static final Field<Volume> ROOM =
       Field.optional(
           "room", Amounts.volume("20 ml", "0 ml", "5 l"), "left free in the cup, for milk");

@@ -38,7 +38,9 @@ final class Numbers {
   }
 
   static Scalar<BrewRatio> ratio() {
-    return new Scalar<>("expected a ratio of water to coffee such as 13 or 1:13", BrewRatio::parse);
+    return Slip.asked(
+        new Scalar<>("expected a ratio of water to coffee such as 13 or 1:13", BrewRatio::parse),
+        ratio -> ratio.gramsPerGram() >= 5 && ratio.gramsPerGram() <= 22);
   }
 
   static Scalar<Money> money() {

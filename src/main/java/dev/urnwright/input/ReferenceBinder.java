@@ -12,7 +12,12 @@ import org.snakeyaml.engine.v2.nodes.Node;
 /** Binds a brew that was weighed, and refuses figures that can't belong together. */
 final class ReferenceBinder {
   private static final Field<Mass> DOSE =
-      Field.required("dose", Amounts.mass("60 g", "1 g", "50 kg"), "dry ground coffee");
+      Field.required(
+          "dose",
+          Slip.asked(
+              Amounts.mass("60 g", "1 g", "50 kg"),
+              dose -> dose.grams() >= 10 && dose.grams() <= 1000),
+          "dry ground coffee");
   private static final Field<Measure> WATER =
       Field.required("water", Amounts.water("960 g", "10 g", "1000 kg"), "brew water");
   private static final Field<Mass> BEVERAGE =

@@ -31,6 +31,11 @@ final class Findings {
     cautions.add(new Note(code, text));
   }
 
+  /** Asks about what was hardly meant. */
+  void question(String text) {
+    caution(Note.QUESTION, text);
+  }
+
   void note(String code, String text) {
     notes.add(new Note(code, text));
   }

@@ -26,6 +26,9 @@ public final class Planner {
     for (Coffee coffee : event.coffees()) {
       CoffeeModel.read(coffee, findings).ifPresent(models::add);
     }
+    Questions questions = new Questions(event, findings);
+    questions.ask();
+    models.forEach(model -> questions.ask(model.coffee(), model.brewing()));
     List<GroupNeed> needs = needs(event, findings);
     Map<GroupNeed, Chosen> dispensers = new DispenserPlan(event, findings).choose(needs);
     List<CoffeeDraft> drafts = new ArrayList<>();
