@@ -57,7 +57,7 @@ class ArchitectureTest {
 
   @ArchTest static final ArchRule XLSX = knowsOnly("xlsx", below("sheet", "plan"));
 
-  @ArchTest static final ArchRule JSON = knowsOnly("json", below("sheet", "plan"));
+  @ArchTest static final ArchRule JSON = knowsOnly("json", below("sheet", "plan", "input"));
 
   @ArchTest static final ArchRule TEXT = knowsOnly("text", below("sheet", "plan"));
 

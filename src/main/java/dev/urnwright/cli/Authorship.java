@@ -36,6 +36,11 @@ final class Authorship {
         return latin1(in.readNBytes(HEAD_BYTES)).contains(NAME);
       }
     }
+    if (name.endsWith(".json")) {
+      try (InputStream in = Files.newInputStream(file)) {
+        return latin1(in.readNBytes(HEAD_BYTES)).contains("\"title\": \"An event for " + NAME);
+      }
+    }
     if (name.endsWith(".ics")) {
       try (InputStream in = Files.newInputStream(file)) {
         return latin1(in.readNBytes(HEAD_BYTES)).contains("\nPRODID:-//" + NAME + "//");

@@ -1,10 +1,13 @@
 package dev.urnwright.cli;
 
+import dev.urnwright.json.EventSchema;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Writes an event to start from. */
@@ -13,7 +16,8 @@ import picocli.CommandLine.Parameters;
     header = "Write a commented event file to start from.",
     description =
         "%nThe event in it is complete and can be planned as it stands; change what is different"
-            + " at yours. A file that is there already is left alone.",
+            + " at yours. A file that is there already is left alone. Beside the event is put a schema"
+            + " by which many editors complete and check it as you write.",
     footer = "  urnwright begin breakfast.yaml")
 final class BeginCommand extends Subcommand implements Callable<Integer> {
   private static final String TEMPLATE = "/templates/event.yaml";
@@ -21,21 +25,41 @@ final class BeginCommand extends Subcommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "where to write it, such as breakfast.yaml")
   private Path file;
 
+  @Option(names = "--no-schema", description = "write the event alone, no schema for editors")
+  private boolean noSchema;
+
   BeginCommand(Console console) {
     super(console);
   }
 
   @Override
   public Integer call() throws IOException, RefusedException {
-    try (OutputFile output = OutputFile.at(file, OutputFile.Existing.KEEP)) {
-      output.writeAside(template());
-      output.putInPlace();
+    if (!noSchema) {
+      write(
+          file.resolveSibling(EventSchema.FILE),
+          OutputFile.Existing.REPLACE_OURS,
+          EventSchema.text().getBytes(StandardCharsets.UTF_8));
     }
+    write(file, OutputFile.Existing.KEEP, noSchema ? template() : withSchema(template()));
     console().out().println("wrote " + file);
     console().out().println("Now change in it what is different at your event. Then:");
     console().out().println("  urnwright check " + file);
     console().out().println("  urnwright plan " + file);
     return ExitCode.DONE;
+  }
+
+  private static void write(Path target, OutputFile.Existing existing, byte[] content)
+      throws RefusedException {
+    try (OutputFile output = OutputFile.at(target, existing)) {
+      output.writeAside(content);
+      output.putInPlace();
+    }
+  }
+
+  /** Begins with the comment by which editors find the schema. */
+  private static byte[] withSchema(byte[] event) {
+    String first = "# yaml-language-server: $schema=" + EventSchema.FILE + "\n";
+    return (first + new String(event, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
   }
 
   private static byte[] template() throws IOException {

@@ -41,7 +41,7 @@ final class Amounts {
     double low = Measure.parse(least, wanted).in(Unit.KILOGRAM);
     double high = Measure.parse(greatest, wanted).in(Unit.KILOGRAM);
     return new Scalar<>(
-        wanted.expected(),
+        Shape.Value.of(wanted.pattern(), wanted.expected()),
         text -> {
           Measure measure = Measure.parse(text, wanted);
           boolean mass = measure.dimension() == Dimension.MASS;
@@ -57,7 +57,7 @@ final class Amounts {
   static Scalar<Temperature> temperature(String example) {
     Wanted wanted = Wanted.of(Dimension.TEMPERATURE, example);
     return new Scalar<>(
-        wanted.expected(),
+        Shape.Value.of(wanted.pattern(), wanted.expected()),
         text -> {
           Measure measure = Measure.parse(text, wanted);
           double celsius = measure.in(Unit.CELSIUS);
@@ -145,7 +145,7 @@ final class Amounts {
     Measure low = Measure.parse(least, wanted);
     Measure high = Measure.parse(greatest, wanted);
     return new Scalar<>(
-        MeasureRange.expected(wanted),
+        Shape.Value.of(MeasureRange.pattern(wanted), MeasureRange.expected(wanted)),
         text -> {
           MeasureRange range = MeasureRange.parse(text, wanted);
           within(text, dimension.words(), range.low(), low, high);
@@ -159,7 +159,9 @@ final class Amounts {
     Scalar<Share> one = share("1.2 %", "0 %", "5 %");
     Scalar<MeasureRange> range = range(Dimension.PERCENTAGE, "1.0 % to 1.4 %", "0 %", "5 %");
     return new Scalar<>(
-        "expected a percentage such as 1.2 %, or 1.0 % to 1.4 %",
+        Shape.Value.of(
+            one.shape().pattern().orElseThrow() + "|" + range.shape().pattern().orElseThrow(),
+            "expected a percentage such as 1.2 %, or 1.0 % to 1.4 %"),
         text -> {
           if (Span.of(text).isEmpty()) {
             Share share = one.parse().apply(text);
@@ -178,7 +180,7 @@ final class Amounts {
     Measure high = Measure.parse(greatest, wanted);
     String words = wanted.dimensions().get(0).words();
     return new Scalar<>(
-        wanted.expected(),
+        Shape.Value.of(wanted.pattern(), wanted.expected()),
         text -> {
           Measure measure = Measure.parse(text, wanted);
           within(text, words, measure, low, high);

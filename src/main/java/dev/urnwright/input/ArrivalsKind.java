@@ -45,6 +45,11 @@ final class ArrivalsKind implements Kind<Arrivals> {
   }
 
   @Override
+  public Shape shape() {
+    return new Shape.Parts(WORD.shape(), SHARE.shape());
+  }
+
+  @Override
   public String expected() {
     return EXPECTED;
   }

@@ -35,7 +35,9 @@ final class BrewerBinder {
       Field.optional("power", Amounts.power(), "what it draws");
   private static final Field<Located<String>> CIRCUIT =
       Field.optional(
-          "circuit", Located.of(Words.name("kitchen A")), "the circuit that it is plugged into");
+          "circuit",
+          Located.of(Words.name("kitchen A").naming("circuits")),
+          "the circuit that it is plugged into");
   static final Fields FIELDS =
       Fields.of("brewer", NAME, COUNT, DOSE, WATER, VESSEL, CYCLE, POWER, CIRCUIT);
 

@@ -15,10 +15,13 @@ final class CoffeeChoice {
   private static final String EXPECTED =
       "expected the key of a coffee, or shares such as {house: 85 %, decaf: 15 %}";
   private static final Scalar<Share> SHARE = Amounts.share("85 %", "0.1 %", "100 %");
-  private static final Scalar<String> KEY = new Scalar<>(EXPECTED, String::strip);
+  private static final Scalar<String> KEY = new Scalar<>(EXPECTED, String::strip).naming("coffees");
 
   static final Field<Node> COFFEE =
-      Field.optional("coffee", Part.any(EXPECTED), "which coffee its drinkers take");
+      Field.optional(
+          "coffee",
+          Part.any(EXPECTED, new Shape.Shares(KEY.shape(), SHARE.shape())),
+          "which coffee its drinkers take");
 
   private final Binding binding;
   private final List<String> keys;

@@ -3,6 +3,7 @@ package dev.urnwright.input;
 import dev.urnwright.event.ConcentrateWish;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Span;
+import dev.urnwright.quantity.Spelling;
 import dev.urnwright.quantity.Strength;
 import dev.urnwright.quantity.UnreadableException;
 import java.util.List;
@@ -18,7 +19,9 @@ final class ConcentrateBinder {
   private static final Field<ConcentrateWish> RANGE =
       Field.optional(
           "range",
-          new Scalar<>("expected two ratios such as 12 to 16", ConcentrateBinder::range),
+          new Scalar<>(
+              Shape.Value.of(Spelling.ratios(), "expected two ratios such as 12 to 16"),
+              ConcentrateBinder::range),
           "two ratios between which the planner chooses");
   private static final Fields FIELDS = Fields.of("concentrate", RATIO, STRENGTH, RANGE);
 

@@ -19,6 +19,18 @@ record Fields(String what, List<Field<?>> fields, List<String> names, String kno
     return new Fields(what, table, names, "known keys: " + String.join(", ", names));
   }
 
+  /** The same for those outside who write forms and schemas. */
+  Table table() {
+    return new Table(
+        what,
+        fields.stream()
+            .map(
+                field ->
+                    new Table.Key(
+                        field.name(), field.required(), field.help(), field.kind().shape()))
+            .toList());
+  }
+
   /** The mappings in words, from this one down, in which a key is known. */
   Set<String> homesOf(String key) {
     Set<String> homes = new LinkedHashSet<>();

@@ -50,10 +50,13 @@ final class GroupBinder {
           new ArrivalsKind(),
           "whether more guests come early or late; or shares of equal parts of that time");
   private static final Field<Located<String>> STATION =
-      Field.optional("station", Located.of(Words.name("Marquee")), "where it is served");
+      Field.optional(
+          "station", Located.of(Words.name("Marquee").naming("stations")), "where it is served");
   private static final Field<Located<String>> DISPENSER =
       Field.optional(
-          "dispenser", Located.of(Words.name("Airpot")), "the kind of dispenser to fill for it");
+          "dispenser",
+          Located.of(Words.name("Airpot").naming("dispensers")),
+          "the kind of dispenser to fill for it");
 
   static final Fields FIELDS =
       Fields.of(

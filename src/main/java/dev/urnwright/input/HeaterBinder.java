@@ -27,7 +27,9 @@ final class HeaterBinder {
           "the share of its power that reaches the water");
   private static final Field<Located<String>> CIRCUIT =
       Field.optional(
-          "circuit", Located.of(Words.name("kitchen A")), "the circuit that it is plugged into");
+          "circuit",
+          Located.of(Words.name("kitchen A").naming("circuits")),
+          "the circuit that it is plugged into");
   private static final Fields FIELDS =
       Fields.of("heater", NAME, COUNT, CAPACITY, POWER, EFFICIENCY, CIRCUIT);
 

@@ -15,6 +15,9 @@ interface Kind<T> {
   /** What is expected, in words, with an example. */
   String expected();
 
+  /** What it looks like, for those who write forms and schemas. */
+  Shape shape();
+
   /** The table of the mappings that it holds, when it holds any. */
   default Optional<Fields> inside() {
     return Optional.empty();

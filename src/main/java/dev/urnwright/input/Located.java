@@ -22,6 +22,11 @@ record Located<T>(T value, Location location) {
       }
 
       @Override
+      public Shape shape() {
+        return kind.shape();
+      }
+
+      @Override
       public String expected() {
         return kind.expected();
       }

@@ -4,6 +4,7 @@ import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Measure;
 import dev.urnwright.quantity.Money;
 import dev.urnwright.quantity.Span;
+import dev.urnwright.quantity.Spelling;
 import dev.urnwright.quantity.UnreadableException;
 import java.math.BigDecimal;
 
@@ -14,7 +15,7 @@ final class Numbers {
   static Scalar<Integer> count(String example, int least, int greatest) {
     String expected = "expected a whole number such as " + example;
     return new Scalar<>(
-        expected,
+        Shape.Value.number(Spelling.number(), expected),
         text -> {
           BigDecimal number = Measure.number(text, expected);
           if (number.stripTrailingZeros().scale() > 0) {
@@ -29,7 +30,7 @@ final class Numbers {
   static Scalar<Double> number(String example, String least, String greatest) {
     String expected = "expected a number such as " + example;
     return new Scalar<>(
-        expected,
+        Shape.Value.number(Spelling.number(), expected),
         text -> {
           BigDecimal number = Measure.number(text, expected);
           Amounts.within(text, "a number", number, new BigDecimal(least), new BigDecimal(greatest));
@@ -39,12 +40,16 @@ final class Numbers {
 
   static Scalar<BrewRatio> ratio() {
     return Slip.asked(
-        new Scalar<>("expected a ratio of water to coffee such as 13 or 1:13", BrewRatio::parse),
+        new Scalar<>(
+            Shape.Value.number(
+                Spelling.ratio(), "expected a ratio of water to coffee such as 13 or 1:13"),
+            BrewRatio::parse),
         ratio -> ratio.gramsPerGram() >= 5 && ratio.gramsPerGram() <= 22);
   }
 
   static Scalar<Money> money() {
-    return new Scalar<>("expected a price such as 26.50 EUR", Money::parse);
+    return new Scalar<>(
+        Shape.Value.of(Spelling.money(), "expected a price such as 26.50 EUR"), Money::parse);
   }
 
   /** Two ratios, the lesser first. */

@@ -26,8 +26,8 @@ final class Part {
   }
 
   /** Whatever the binder makes of it. */
-  static Kind<Node> any(String expected) {
-    return new Any(expected);
+  static Kind<Node> any(String expected, Shape shape) {
+    return new Any(expected, shape);
   }
 
   /**
@@ -48,6 +48,11 @@ final class Part {
     @Override
     public Optional<Fields> inside() {
       return Optional.of(fields);
+    }
+
+    @Override
+    public Shape shape() {
+      return new Shape.Mapping(fields.table());
     }
 
     @Override
@@ -80,6 +85,11 @@ final class Part {
     }
 
     @Override
+    public Shape shape() {
+      return new Shape.Rows(fields.table());
+    }
+
+    @Override
     public String expected() {
       return "expected one or more entries that begin with a dash, such as - "
           + fields.names().get(0)
@@ -107,14 +117,20 @@ final class Part {
     public Optional<Fields> inside() {
       return Optional.of(fields);
     }
+
+    @Override
+    public Shape shape() {
+      return new Shape.NamedRows(fields.table());
+    }
   }
 
   /**
    * Anything.
    *
    * @param expected what is expected, in words
+   * @param shape what it looks like
    */
-  record Any(String expected) implements Kind<Node> {
+  record Any(String expected, Shape shape) implements Kind<Node> {
     @Override
     public Optional<Node> read(Node node, Problems problems) {
       return Optional.of(node);

@@ -23,7 +23,7 @@ final class Slip {
    */
   static <T> Scalar<T> asked(Scalar<T> kind, Predicate<T> usual) {
     return new Scalar<>(
-        kind.expected(),
+        kind.shape(),
         text -> {
           try {
             return kind.parse().apply(text);

@@ -20,13 +20,18 @@ final class StrengthBinder {
       Pattern.compile("[-+.,\\d½⅓⅔¼¾⅛⅜⅝⅞].*|.*%.*", Pattern.DOTALL);
 
   static final Field<Node> STRENGTHS =
-      Field.optional("strengths", Part.any(EXPECTED_NAMES), "names that groups may use");
+      Field.optional(
+          "strengths",
+          Part.any(EXPECTED_NAMES, new Shape.NamedValues(PERCENTAGE.shape())),
+          "names that groups may use");
   static final Field<Located<String>> STRENGTH =
       Field.required(
           "strength",
           Located.of(
               new Scalar<>(
-                  "expected a percentage such as 1.30 %, or the name of a strength", text -> text)),
+                      "expected a percentage such as 1.30 %, or the name of a strength",
+                      text -> text)
+                  .naming("strengths")),
           "how strong its coffee is: a percentage, or one of the strengths");
 
   private final Problems problems;

@@ -25,10 +25,22 @@ final class Times {
   private static final int LAST_YEAR = 2199;
   private static final int NOON = 12;
 
-  static final Kind<LocalDate> A_DATE = new Scalar<>(EXPECTED_DATE, Times::date);
+  private static final String DATE_PATTERN = "^\\s*\\d{4}-\\d{1,2}-\\d{1,2}\\s*$";
+  private static final String TIME_PATTERN =
+      "(?:\\d{1,2}(?::\\d{2})? ?[aApP]\\.?[mM]\\.?|\\d{1,2}:\\d{2})";
+
+  static final Kind<LocalDate> A_DATE =
+      new Scalar<>(Shape.Value.of(DATE_PATTERN, EXPECTED_DATE), Times::date);
   static final Kind<LocalTime> A_TIME =
-      new Scalar<>(EXPECTED_TIME, text -> time(text, text, EXPECTED_TIME));
-  static final Kind<TimeWindow> A_WINDOW = new Scalar<>(EXPECTED_WINDOW, Times::window);
+      new Scalar<>(
+          Shape.Value.of("^\\s*" + TIME_PATTERN + "\\s*$", EXPECTED_TIME),
+          text -> time(text, text, EXPECTED_TIME));
+  static final Kind<TimeWindow> A_WINDOW =
+      new Scalar<>(
+          Shape.Value.of(
+              "^\\s*" + TIME_PATTERN + "\\s*(?:to|[-–—])\\s*" + TIME_PATTERN + "\\s*$",
+              EXPECTED_WINDOW),
+          Times::window);
 
   private Times() {}
 

@@ -18,7 +18,7 @@ final class Words {
   private Words() {}
 
   /** A name for people: one line of 1 to 120 characters. */
-  static Kind<String> name(String example) {
+  static Scalar<String> name(String example) {
     String expected = "expected a name such as " + example;
     return new Scalar<>(expected, text -> parseName(text, expected));
   }
@@ -41,18 +41,18 @@ final class Words {
   }
 
   /** One of a few words, whatever the case of its letters. */
-  static <T> Kind<T> choice(List<String> names, List<T> values) {
+  static <T> Scalar<T> choice(List<String> names, List<T> values) {
     return choice("expected " + String.join(" or ", names), names, values);
   }
 
-  static Kind<Boolean> yesOrNo() {
+  static Scalar<Boolean> yesOrNo() {
     return choice(List.of("yes", "no", "true", "false"), List.of(true, false, true, false));
   }
 
   /** The same, told in other words. */
   static <T> Scalar<T> choice(String expected, List<String> names, List<T> values) {
     return new Scalar<>(
-        expected,
+        Shape.Value.choice(names, expected),
         text -> {
           for (int i = 0; i < values.size(); i++) {
             if (names.get(i).equalsIgnoreCase(text.strip())) {

@@ -37,6 +37,11 @@ public record MeasureRange(Measure low, Measure high) {
     return "expected a range such as " + wanted.example();
   }
 
+  /** A regular expression that every text which is such a range matches; see {@link Spelling}. */
+  public static String pattern(Wanted wanted) {
+    return Spelling.range(wanted.dimensions());
+  }
+
   private static String withUnit(String from, Measure high, Wanted wanted) {
     Numeral numeral = Numeral.at(from, 0, expected(wanted));
     return numeral.end() == from.length() ? from + " " + high.unit().symbol() : from;

@@ -25,6 +25,11 @@ public record Wanted(List<Dimension> dimensions, String example) {
     return of(dimension, dimension.example());
   }
 
+  /** A regular expression that every text which measures it matches; see {@link Spelling}. */
+  public String pattern() {
+    return Spelling.measure(dimensions);
+  }
+
   /** In words, {@code expected a mass such as 18 g}. */
   public String expected() {
     return expected(example);

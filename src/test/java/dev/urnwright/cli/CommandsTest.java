@@ -182,10 +182,28 @@ class CommandsTest {
     assertEquals(ExitCode.DONE, run.code());
     assertTrue(run.out().startsWith("wrote " + begun + "\n"), run.out());
     assertEquals(begun + ": ready\n", Run.of("check", begun).out());
+    assertEquals(
+        "# yaml-language-server: $schema=event.schema.json", Files.readAllLines(begun).get(0));
+    assertEquals(
+        Run.of("schema", "--event").out(),
+        Files.readString(begun.resolveSibling("event.schema.json")));
     Run again = Run.of("begin", event);
     assertEquals(ExitCode.PROBLEMS, again.code());
     assertEquals(event + ": is there already and was left alone; name another\n", again.err());
     assertEquals(EVENT, Files.readString(event));
+  }
+
+  @Test
+  void aBegunEventLeavesAForeignSchemaAlone() throws IOException {
+    Path foreign = Files.writeString(folder.resolve("event.schema.json"), "{}");
+    Path begun = folder.resolve("new.yaml");
+    Run run = Run.of("begin", begun);
+    assertEquals(ExitCode.PROBLEMS, run.code());
+    assertTrue(run.err().startsWith(foreign + ": was not written by Urnwright"), run.err());
+    assertFalse(Files.exists(begun));
+    assertEquals(ExitCode.DONE, Run.of("begin", "--no-schema", begun).code());
+    assertEquals("{}", Files.readString(foreign));
+    assertTrue(Files.readString(begun).startsWith("# An event for Urnwright"));
   }
 
   /** The first bytes by which the kinds of file are known. */
