@@ -1,5 +1,6 @@
 package dev.urnwright.cli;
 
+import dev.urnwright.pdf.BrokenTemplateException;
 import dev.urnwright.text.PlanText;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -70,6 +71,7 @@ public final class Main {
         .addSubcommand(new CheckCommand(console))
         .addSubcommand(new BeginCommand(console))
         .addSubcommand(new ChartCommand(console))
+        .addSubcommand(new TemplatesCommand(console))
         .addSubcommand(new SchemaCommand(console))
         .addSubcommand(new CommandLine.HelpCommand());
   }
@@ -96,7 +98,7 @@ public final class Main {
   }
 
   private int failed(Exception e) {
-    if (e instanceof RefusedException) {
+    if (e instanceof RefusedException || e instanceof BrokenTemplateException) {
       console.complain(String.valueOf(e.getMessage()));
       return ExitCode.PROBLEMS;
     }

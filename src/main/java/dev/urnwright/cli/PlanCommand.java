@@ -1,11 +1,13 @@
 package dev.urnwright.cli;
 
 import dev.urnwright.json.PlanJson;
+import dev.urnwright.pdf.TemplateFolder;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.problem.Checked;
 import dev.urnwright.text.PlanText;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -51,6 +53,12 @@ final class PlanCommand extends Subcommand implements Callable<Integer> {
   @Option(names = "--replace", description = "write over files that Urnwright didn't write, too")
   private boolean replace;
 
+  @Option(
+      names = "--templates",
+      paramLabel = "DIR",
+      description = "make the sheets from the templates in this folder; see 'templates'")
+  private Optional<Path> templates = Optional.empty();
+
   PlanCommand(Console console) {
     super(console);
   }
@@ -67,13 +75,21 @@ final class PlanCommand extends Subcommand implements Callable<Integer> {
       print(plan);
       return ExitCode.DONE;
     }
-    try (PlanFiles files = PlanFiles.of(plan, file, folder, replace)) {
+    try (PlanFiles files = PlanFiles.of(plan, file, folder, templates(), replace)) {
       files.render(plan);
       print(plan);
       files.putInPlace();
       report(files);
     }
     return ExitCode.DONE;
+  }
+
+  private TemplateFolder templates() throws RefusedException {
+    if (templates.isPresent() && !Files.isDirectory(templates.get())) {
+      throw new RefusedException(
+          templates.get() + ": is not a folder; make one with 'urnwright templates'");
+    }
+    return templates.map(TemplateFolder::of).orElse(TemplateFolder.SHIPPED);
   }
 
   private void print(Plan plan) throws IOException {

@@ -2,6 +2,7 @@ package dev.urnwright.cli;
 
 import dev.urnwright.calendar.RunCalendar;
 import dev.urnwright.pdf.PrepSheets;
+import dev.urnwright.pdf.TemplateFolder;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.xlsx.PlanWorkbook;
 import java.io.ByteArrayOutputStream;
@@ -54,7 +55,8 @@ final class PlanFiles implements AutoCloseable {
    *
    * @throws RefusedException if the folder can't be had or one of the places is taken
    */
-  static PlanFiles of(Plan plan, Path event, Optional<Path> folder, boolean replace)
+  static PlanFiles of(
+      Plan plan, Path event, Optional<Path> folder, TemplateFolder templates, boolean replace)
       throws RefusedException {
     OutputFile.Existing existing =
         replace ? OutputFile.Existing.REPLACE : OutputFile.Existing.REPLACE_OURS;
@@ -64,7 +66,8 @@ final class PlanFiles implements AutoCloseable {
     List<Part> parts = new ArrayList<>();
     parts.add(
         new Part(
-            OutputFile.at(FileNames.of(event, folder, "-plan.pdf"), existing), PrepSheets::write));
+            OutputFile.at(FileNames.of(event, folder, "-plan.pdf"), existing),
+            (sheets, out) -> PrepSheets.write(sheets, templates, out)));
     parts.add(
         new Part(
             OutputFile.at(FileNames.of(event, folder, "-plan.xlsx"), existing),

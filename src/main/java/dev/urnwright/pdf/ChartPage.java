@@ -7,7 +7,7 @@ import java.io.OutputStream;
 
 /** Prints a plan's control charts alone. */
 public final class ChartPage {
-  private static final String TEMPLATE = "chart-page.xhtml";
+  static final String TEMPLATE = "chart-page.xhtml";
 
   private ChartPage() {}
 
@@ -19,6 +19,6 @@ public final class ChartPage {
    */
   public static void write(Plan plan, OutputStream out) throws IOException {
     PrepView view = PrepView.of(plan);
-    new Typesetter().write(TEMPLATE, view, Drawings.of(view), out);
+    new Typesetter(TemplateFolder.SHIPPED).write(TEMPLATE, view, Drawings.of(view), out);
   }
 }

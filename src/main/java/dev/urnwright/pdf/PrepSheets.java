@@ -7,18 +7,26 @@ import java.io.OutputStream;
 
 /** Prints a plan's prep sheets. */
 public final class PrepSheets {
-  private static final String TEMPLATE = "prep-sheets.xhtml";
+  static final String TEMPLATE = "prep-sheets.xhtml";
 
   private PrepSheets() {}
 
   /**
    * Writes all sheets on the event's paper, each beginning on a new page. The stream stays open.
    *
+   * @param templates what they are made from
    * @throws IOException if the stream can't be written to
-   * @throws IllegalStateException if a template is wrong; the message says which and where
+   * @throws BrokenTemplateException if a template of the firm's own is wrong; the message says
+   *     which and where
    */
-  public static void write(Plan plan, OutputStream out) throws IOException {
+  public static void write(Plan plan, TemplateFolder templates, OutputStream out)
+      throws IOException {
     PrepView view = PrepView.of(plan);
-    new Typesetter().write(TEMPLATE, view, Drawings.of(view), out);
+    new Typesetter(templates).write(TEMPLATE, view, Drawings.of(view), out);
+  }
+
+  /** The same with the shipped templates. */
+  public static void write(Plan plan, OutputStream out) throws IOException {
+    write(plan, TemplateFolder.SHIPPED, out);
   }
 }

@@ -14,8 +14,11 @@ final class TemplateAgent extends ITextUserAgent {
   private static final URL PLAIN_XHTML =
       XhtmlNamespaceHandler.class.getResource("/resources/css/XhtmlNamespaceHandler.css");
 
-  TemplateAgent(ITextOutputDevice device, int dotsPerPixel) {
+  private final TemplateFolder folder;
+
+  TemplateAgent(TemplateFolder folder, ITextOutputDevice device, int dotsPerPixel) {
     super(device, dotsPerPixel);
+    this.folder = folder;
   }
 
   @Override
@@ -26,7 +29,7 @@ final class TemplateAgent extends ITextUserAgent {
   /**
    * {@inheritDoc}
    *
-   * @throws IllegalStateException if the folder has no such file; the layout would go on without
+   * @throws BrokenTemplateException if the folder has no such file; the layout would go on without
    */
   @Override
   protected InputStream openStream(String uri) throws IOException {
@@ -34,9 +37,9 @@ final class TemplateAgent extends ITextUserAgent {
       return PLAIN_XHTML.openStream();
     }
     try {
-      return Templates.open(uri);
+      return folder.open(uri);
     } catch (IOException missing) {
-      throw new IllegalStateException(missing.getMessage(), missing);
+      throw new BrokenTemplateException(String.valueOf(missing.getMessage()), missing);
     }
   }
 }

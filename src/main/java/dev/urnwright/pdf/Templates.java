@@ -4,21 +4,15 @@ import com.samskivert.mustache.DefaultCollector;
 import com.samskivert.mustache.Mustache;
 import com.samskivert.mustache.MustacheException;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.nio.charset.StandardCharsets;
+import java.io.StringReader;
 import java.util.Iterator;
+import java.util.LinkedHashSet;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import java.util.Set;
 
-/** The files that sheets are made from, found on the class path in the folder {@code templates}. */
+/** Fills the templates of a folder. */
 final class Templates {
-  private static final String FOLDER = "/templates/";
-
-  /** A plain file name: no folder, no scheme, nothing hidden. */
-  private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]*");
-
+  private final TemplateFolder folder;
   private final Mustache.Compiler compiler;
 
   /**
@@ -26,46 +20,54 @@ final class Templates {
    *
    * @param typefaces that say what can be printed
    */
-  Templates(Typefaces typefaces) {
+  Templates(TemplateFolder folder, Typefaces typefaces) {
+    this.folder = folder;
     compiler =
         Mustache.compiler()
             .strictSections(true)
             .zeroIsFalse(true)
             .withCollector(new OptionalsToo())
             .withFormatter(Templates::text)
-            .withEscaper(text -> escaped(typefaces.shown(text)))
-            .withLoader(name -> reader(name + ".xhtml"));
+            .withEscaper(text -> escaped(typefaces.shown(text)));
   }
 
   /**
    * Fills a template.
    *
-   * @throws IllegalStateException if the template names something that the view doesn't have
+   * @throws BrokenTemplateException if a template of the firm's own is wrong
+   * @throws IllegalStateException if a shipped one is, or names something that the view lacks
    */
   String fill(String name, Object view) throws IOException {
-    try (Reader reader = reader(name)) {
-      return compiler.compile(reader).execute(view);
+    Set<String> opened = new LinkedHashSet<>();
+    try {
+      return fill(name, view, opened, TemplateFault::unmarked);
     } catch (MustacheException failure) {
-      throw new IllegalStateException("template " + name + ": " + failure.getMessage(), failure);
+      throw new TemplateFault(folder, opened).of(name, failure, compiler);
     }
   }
 
-  private static Reader reader(String name) throws IOException {
-    return new InputStreamReader(open(name), StandardCharsets.UTF_8);
+  /** The same, with a mark at each line's beginning that tells where it came from. */
+  String fillMarked(String name, Object view) throws IOException {
+    return fill(name, view, new LinkedHashSet<>(), TemplateFault::marked);
   }
 
-  /**
-   * Opens a file of the folder.
-   *
-   * @throws IOException if it isn't a plain file name or there is no such file
-   */
-  static InputStream open(String name) throws IOException {
-    InputStream stream =
-        NAME.matcher(name).matches() ? Templates.class.getResourceAsStream(FOLDER + name) : null;
-    if (stream == null) {
-      throw new IOException("no file of that name is in the folder templates: " + name);
-    }
-    return stream;
+  private String fill(String name, Object view, Set<String> opened, Marking marking)
+      throws IOException {
+    opened.add(name);
+    return compiler
+        .withLoader(
+            partial -> {
+              String file = partial + ".xhtml";
+              opened.add(file);
+              return new StringReader(marking.mark(file, folder.text(file)));
+            })
+        .compile(marking.mark(name, folder.text(name)))
+        .execute(view);
+  }
+
+  /** What is done to a file's text before it is filled. */
+  interface Marking {
+    String mark(String file, String text);
   }
 
   private static String escaped(String text) {

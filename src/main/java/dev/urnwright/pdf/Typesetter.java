@@ -9,6 +9,7 @@ import com.lowagie.text.pdf.PdfWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.StringReader;
+import java.util.Set;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -25,22 +26,24 @@ import org.xml.sax.helpers.DefaultHandler;
 /** Fills a template, lays it out on pages and writes them. */
 final class Typesetter {
   private final Typefaces typefaces;
+  private final TemplateFolder folder;
   private final Templates templates;
 
-  Typesetter() throws IOException {
+  Typesetter(TemplateFolder folder) throws IOException {
+    this.folder = folder;
     typefaces = new Typefaces();
-    templates = new Templates(typefaces);
+    templates = new Templates(folder, typefaces);
   }
 
   void write(String template, Object view, Drawings drawings, OutputStream out) throws IOException {
-    Document document = parse(template, templates.fill(template, view));
+    Document document = parsed(template, view);
     ITextOutputDevice device = new VisibleDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
     ITextRenderer renderer =
         new ITextRenderer(
             ITextRenderer.DEFAULT_DOTS_PER_POINT,
             ITextRenderer.DEFAULT_DOTS_PER_PIXEL,
             device,
-            new TemplateAgent(device, ITextRenderer.DEFAULT_DOTS_PER_PIXEL),
+            new TemplateAgent(folder, device, ITextRenderer.DEFAULT_DOTS_PER_PIXEL),
             typefaces.resolver(),
             new DrawingBoxes(device, drawings, typefaces),
             new ITextTextRenderer());
@@ -54,8 +57,23 @@ final class Typesetter {
     }
   }
 
+  private Document parsed(String template, Object view) throws IOException {
+    try {
+      return parse(template, templates.fill(template, view));
+    } catch (SAXParseException failure) {
+      String marked = templates.fillMarked(template, view);
+      try {
+        parse(template, marked);
+      } catch (SAXParseException again) {
+        throw new TemplateFault(folder, Set.of()).of(template, marked, again);
+      }
+      throw new IllegalStateException("template " + template + " can't be read", failure);
+    }
+  }
+
   /** Doctypes are refused, and with them every entity that could fetch something. */
-  private static Document parse(String template, String xhtml) throws IOException {
+  private static Document parse(String template, String xhtml)
+      throws IOException, SAXParseException {
     try {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
       factory.setNamespaceAware(true);
@@ -64,14 +82,7 @@ final class Typesetter {
       builder.setErrorHandler(new DefaultHandler());
       return builder.parse(new InputSource(new StringReader(xhtml)));
     } catch (SAXParseException failure) {
-      throw new IllegalStateException(
-          "template "
-              + template
-              + ", once filled, line "
-              + failure.getLineNumber()
-              + ": "
-              + failure.getMessage(),
-          failure);
+      throw failure;
     } catch (SAXException | ParserConfigurationException failure) {
       throw new IllegalStateException("template " + template + " can't be read", failure);
     }

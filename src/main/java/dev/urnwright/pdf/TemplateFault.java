@@ -1,0 +1,112 @@
+package dev.urnwright.pdf;
+
+import com.samskivert.mustache.Mustache;
+import com.samskivert.mustache.MustacheException;
+import java.io.IOException;
+import java.io.Reader;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.xml.sax.SAXParseException;
+
+/**
+ * Finds the file and line of a template that is wrong. The template engine knows a line and not the
+ * file, the XML parser a place in the filled text and not in the template.
+ *
+ * @param folder the templates
+ * @param opened the files that were in use
+ */
+record TemplateFault(TemplateFolder folder, Set<String> opened) {
+  private static final Pattern LINE = Pattern.compile("line (\\d+)");
+  private static final Pattern MARK = Pattern.compile("<\\?at ([^:?]+):(\\d+)\\?>");
+
+  /** What a fault of the template engine's means. */
+  RuntimeException of(String name, MustacheException failure, Mustache.Compiler compiler)
+      throws IOException {
+    if (failure instanceof MustacheException.Context missing) {
+      for (String file : opened) {
+        List<String> lines = folder.text(file).lines().toList();
+        if (missing.lineNo <= lines.size() && lines.get(missing.lineNo - 1).contains(missing.key)) {
+          return broken(
+              file, missing.lineNo, "there is nothing called '" + missing.key + "'", failure);
+        }
+      }
+    }
+    for (String file : opened) {
+      try (Reader reader = folder.reader(file)) {
+        compiler.compile(reader);
+      } catch (MustacheException wrong) {
+        Matcher line = LINE.matcher(String.valueOf(wrong.getMessage()));
+        return broken(
+            file, line.find() ? Integer.parseInt(line.group(1)) : 1, wrong.getMessage(), failure);
+      }
+    }
+    return broken(name, 1, failure.getMessage(), failure);
+  }
+
+  /** What a fault in the filled text means. */
+  RuntimeException of(String name, String marked, SAXParseException failure) throws IOException {
+    String before = upTo(marked, failure.getLineNumber(), failure.getColumnNumber());
+    Matcher mark = MARK.matcher(before);
+    String file = name;
+    int line = 1;
+    while (mark.find()) {
+      file = mark.group(1);
+      line = Integer.parseInt(mark.group(2));
+    }
+    return broken(file, line, "not well-formed XHTML: " + failure.getMessage(), failure);
+  }
+
+  private RuntimeException broken(String file, int line, String wrong, Exception failure)
+      throws IOException {
+    String message = folder.place(file) + ":" + line + ": " + wrong;
+    return folder.isOwn(file)
+        ? new BrokenTemplateException(
+            message + "; the shipped template of that name is right", failure)
+        : new IllegalStateException("template " + message, failure);
+  }
+
+  private static String upTo(String text, int line, int column) {
+    int at = 0;
+    for (int i = 1; i < line && text.indexOf('\n', at) >= 0; i++) {
+      at = text.indexOf('\n', at) + 1;
+    }
+    return text.substring(0, Math.min(text.length(), at + Math.max(0, column - 1)));
+  }
+
+  static String unmarked(String file, String text) {
+    return text;
+  }
+
+  /** A processing instruction before each line that doesn't begin inside a tag or a comment. */
+  static String marked(String file, String text) {
+    StringBuilder marked = new StringBuilder();
+    String until = ""; // what ends the tag or comment we are in
+    int number = 0;
+    for (String line : text.split("\n", -1)) {
+      number++;
+      if (until.isEmpty() && !line.startsWith("<?xml") && !line.startsWith("<!DOCTYPE")) {
+        marked.append("<?at ").append(file).append(':').append(number).append("?>");
+      }
+      marked.append(line).append('\n');
+      until = after(line, until);
+    }
+    return marked.toString();
+  }
+
+  private static String after(String line, String before) {
+    String until = before;
+    int at = 0;
+    while (at >= 0) {
+      if (until.isEmpty()) {
+        at = line.indexOf('<', at);
+        until = at < 0 ? "" : line.startsWith("<!--", at) ? "-->" : ">";
+      } else {
+        at = line.indexOf(until, at);
+        until = at < 0 ? until : "";
+      }
+    }
+    return until;
+  }
+}

@@ -1,0 +1,111 @@
+package dev.urnwright.pdf;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Where the files stand that sheets are made from: those that the program ships, or a firm's own
+ * folder, in which what is missing is taken from the shipped ones. Nothing outside is ever opened.
+ */
+public final class TemplateFolder {
+  /** What the program ships. */
+  public static final TemplateFolder SHIPPED = new TemplateFolder(Optional.empty());
+
+  private static final String PACKED = "/templates/";
+
+  /** A plain file name: no folder, no scheme, nothing hidden. */
+  private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]*");
+
+  private static final Pattern REFERRED =
+      Pattern.compile("\\{\\{>\\s*([\\w.-]+?)\\s*}}|href=\"([\\w.-]+)\"");
+
+  private final Optional<Path> own;
+
+  private TemplateFolder(Optional<Path> own) {
+    this.own = own;
+  }
+
+  /** A firm's own folder. */
+  public static TemplateFolder of(Path own) {
+    return new TemplateFolder(Optional.of(own));
+  }
+
+  /** The names of the shipped files that sheets are made from, all that may be changed. */
+  public static Set<String> names() throws IOException {
+    Set<String> names = new LinkedHashSet<>();
+    for (String sheets : new String[] {PrepSheets.TEMPLATE, ChartPage.TEMPLATE}) {
+      SHIPPED.collect(sheets, names);
+    }
+    return names;
+  }
+
+  private void collect(String name, Set<String> names) throws IOException {
+    if (!names.add(name) || !name.endsWith(".xhtml")) {
+      return;
+    }
+    Matcher referred = REFERRED.matcher(text(name));
+    while (referred.find()) {
+      String other = referred.group(1) == null ? referred.group(2) : referred.group(1) + ".xhtml";
+      collect(other, names);
+    }
+  }
+
+  /**
+   * Opens a file.
+   *
+   * @throws IOException if it isn't a plain file name, there is no such file, or it is a link out
+   *     of the folder
+   */
+  public InputStream open(String name) throws IOException {
+    if (isOwn(name)) {
+      return Files.newInputStream(own.orElseThrow().resolve(name));
+    }
+    InputStream stream =
+        NAME.matcher(name).matches()
+            ? TemplateFolder.class.getResourceAsStream(PACKED + name)
+            : null;
+    if (stream == null) {
+      throw new IOException(
+          "no file of that name is in the folder "
+              + own.map(Path::toString).orElse("templates")
+              + ": "
+              + name);
+    }
+    return stream;
+  }
+
+  Reader reader(String name) throws IOException {
+    return new InputStreamReader(open(name), StandardCharsets.UTF_8);
+  }
+
+  String text(String name) throws IOException {
+    try (InputStream in = open(name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  /** Whether a file is the firm's own. */
+  boolean isOwn(String name) throws IOException {
+    if (own.isEmpty() || !NAME.matcher(name).matches()) {
+      return false;
+    }
+    Path file = own.get().resolve(name);
+    return Files.isRegularFile(file)
+        && file.toRealPath().getParent().equals(own.get().toRealPath());
+  }
+
+  /** Where a file stands, for people. */
+  String place(String name) {
+    return own.map(folder -> folder.resolve(name).toString()).orElse("templates/" + name);
+  }
+}

@@ -1,0 +1,128 @@
+package dev.urnwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A firm's own templates, from copying them out to what it may get wrong. */
+class OwnTemplatesTest {
+  @TempDir private Path folder;
+  private Path own;
+  private Path event;
+
+  @BeforeEach
+  void copyOut() throws IOException {
+    own = folder.resolve("our-sheets");
+    event = Files.copy(Path.of("samples/corner-cafe.yaml"), folder.resolve("cafe.yaml"));
+    Run run = Run.of("templates", own);
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+    assertTrue(run.out().contains("wrote " + own.resolve("run.xhtml")), run.out());
+  }
+
+  @Test
+  void copiesAreTheShippedFiles() throws IOException {
+    for (String name : new String[] {"prep-sheets.xhtml", "labels.xhtml", "sheets.css"}) {
+      assertEquals(
+          Files.readString(Path.of("templates", name)), Files.readString(own.resolve(name)), name);
+    }
+    Run again = Run.of("templates", own);
+    assertEquals(ExitCode.PROBLEMS, again.code());
+    assertTrue(again.err().contains("is there already and was left alone"), again.err());
+  }
+
+  @Test
+  void wordsAndLogoArePrintedAndMissingFilesAreTheShippedOnes() throws IOException {
+    ImageIO.write(
+        new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB),
+        "png",
+        own.resolve("logo.png").toFile());
+    change("overview.xhtml", "<h1>Overview</h1>", "<h1>Tallow Lane at a glance</h1>");
+    change("head.xhtml", "<tr>", "<tr><td><img src=\"logo.png\" alt=\"\" /></td>");
+    Files.delete(own.resolve("sheets.css"));
+    Run run = plan();
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+    try (PDDocument pdf = Loader.loadPDF(folder.resolve("cafe-plan.pdf").toFile())) {
+      assertTrue(new PDFTextStripper().getText(pdf).contains("Tallow Lane at a glance"));
+      PDResources resources = pdf.getPage(0).getResources();
+      int pictures = 0;
+      for (COSName name : resources.getXObjectNames()) {
+        pictures += resources.isImageXObject(name) ? 1 : 0;
+      }
+      assertEquals(1, pictures);
+    }
+  }
+
+  @Test
+  void anUnknownNameIsFound() throws IOException {
+    change("filling.xhtml", "{{strength.wanted}}", "{{strength.wnated}}");
+    isRefused("filling.xhtml:10: there is nothing called 'strength.wnated'");
+  }
+
+  @Test
+  void aSectionLeftOpenIsFound() throws IOException {
+    Files.writeString(own.resolve("shopping.xhtml"), "<div>\n{{#closing}}\n</div>\n");
+    isRefused("shopping.xhtml:2: ");
+  }
+
+  @Test
+  void aTagLeftOpenIsFound() throws IOException {
+    Files.writeString(own.resolve("remarks.xhtml"), "<div>\n<p>Ours\n</div>\n");
+    isRefused("remarks.xhtml:3: not well-formed XHTML: ");
+  }
+
+  @Test
+  void aPictureElsewhereIsNotFetched() throws IOException {
+    change("head.xhtml", "<tr>", "<tr><td><img src=\"../secret.png\" alt=\"\" /></td>");
+    isRefused("no file of that name is in the folder " + own + ": ../secret.png");
+  }
+
+  @Test
+  void aLinkOutOfTheFolderIsNotFollowed() throws IOException {
+    Path secret = Files.writeString(folder.resolve("secret.css"), "body { color: red }");
+    Files.delete(own.resolve("labels.xhtml"));
+    Files.createSymbolicLink(own.resolve("labels.xhtml"), secret);
+    assertEquals(ExitCode.DONE, plan().code(), "the shipped file stands in for the link");
+  }
+
+  @Test
+  void aFolderThatIsNoneIsRefused() {
+    Run run = Run.of("plan", event, "--templates", folder.resolve("nowhere"));
+    assertEquals(ExitCode.PROBLEMS, run.code());
+    assertTrue(run.err().contains("is not a folder; make one with 'urnwright templates'"));
+  }
+
+  private Run plan() {
+    return Run.of("plan", event, "--templates", own);
+  }
+
+  private void isRefused(String message) {
+    Run run = plan();
+    assertEquals(ExitCode.PROBLEMS, run.code(), run.err());
+    assertTrue(run.err().contains(message), run.err());
+    assertFalse(Files.exists(folder.resolve("cafe-plan.pdf")));
+    assertFalse(Files.exists(folder.resolve("cafe-plan.xlsx")));
+  }
+
+  private void change(String name, String shipped, String ours) throws IOException {
+    Path file = own.resolve(name);
+    String text = Files.readString(file);
+    Files.writeString(
+        file, text.replaceFirst(Pattern.quote(shipped), Matcher.quoteReplacement(ours)));
+  }
+}
