@@ -41,6 +41,7 @@ final class BackwardSearch {
   private final int width;
   private final Contention contention;
   private final BrewerNames names;
+  private final Optional<PriceBound> prices;
 
   private double incumbent = Double.NEGATIVE_INFINITY;
   private double dropped = Double.NEGATIVE_INFINITY;
@@ -61,6 +62,17 @@ final class BackwardSearch {
   }
 
   BackwardSearch(RunProblem problem, List<Leg> legs, int width) {
+    this(problem, legs, width, Optional.empty());
+  }
+
+  /**
+   * A search.
+   *
+   * @param width states kept in a layer
+   * @param prices by which states are bounded, besides by when their orders are due
+   */
+  BackwardSearch(RunProblem problem, List<Leg> legs, int width, Optional<PriceBound> prices) {
+    this.prices = prices;
     this.problem = problem;
     this.legs = legs;
     this.width = width;
@@ -155,7 +167,7 @@ final class BackwardSearch {
     contention.settle(children);
     for (SearchState child : children) {
       settle(child);
-      if (child.bound >= incumbent) {
+      if (child.bound >= incumbent - SAME) {
         child.joins(next.computeIfAbsent(child.key(), key -> new ArrayList<>()));
       }
     }
@@ -267,6 +279,21 @@ final class BackwardSearch {
     for (int unit = 0; unit < units; unit++) {
       state.free[unit] = Math.min(state.free[unit], state.last);
     }
+    prices.ifPresent(by -> state.bound = Math.min(state.bound, bound(state, by)));
+  }
+
+  private double bound(SearchState state, PriceBound by) {
+    double bound = state.value + by.ofCapacity(state.free, state.last);
+    for (int[] ofCoffee : legsOfCoffee) {
+      int current = current(state, ofCoffee);
+      for (int leg : ofCoffee) {
+        if (leg <= current) {
+          double pieces = legs.get(leg).piecesLeft(state.progress, offsets[leg]);
+          bound += by.ofLeg(leg, pieces, state.last);
+        }
+      }
+    }
+    return bound;
   }
 
   private List<SearchState> narrowed(Collection<List<SearchState>> groups) {

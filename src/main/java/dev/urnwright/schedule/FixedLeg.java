@@ -79,6 +79,18 @@ final class FixedLeg implements Leg {
   }
 
   @Override
+  public List<Piece> pieces() {
+    return IntStream.range(0, lastFirst.size())
+        .mapToObj(i -> Piece.of(lastFirst.get(lastFirst.size() - 1 - i)))
+        .toList();
+  }
+
+  @Override
+  public double piecesLeft(long[] progress, int offset) {
+    return lastFirst.size() - progress[offset];
+  }
+
+  @Override
   public int due(long[] progress, int offset) {
     return lastFirst.get((int) progress[offset]).latestReady();
   }

@@ -2,6 +2,7 @@ package dev.urnwright.schedule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A leg whose batches are as large as their brewers take, or as their orders stay fresh: what the
@@ -88,6 +89,19 @@ final class FullLeg implements Leg {
   @Override
   public double bound(long[] progress, int offset, int last) {
     return run.bound(left(progress, offset), last);
+  }
+
+  @Override
+  public List<Piece> pieces() {
+    int[] kinds = IntStream.range(0, ranges.size()).filter(k -> ranges.get(k).usable()).toArray();
+    return run.pieces(
+        kinds,
+        IntStream.of(kinds).mapToDouble(k -> ranges.get(k).greatest() * gramsPerStep).toArray());
+  }
+
+  @Override
+  public double piecesLeft(long[] progress, int offset) {
+    return run.piecesBefore(left(progress, offset));
   }
 
   @Override

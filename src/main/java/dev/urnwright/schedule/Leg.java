@@ -24,6 +24,12 @@ sealed interface Leg permits SizedLeg, FullLeg, FixedLeg {
   /** The gram-minutes that no way of placing what is left exceeds, nothing ready after a minute. */
   double bound(long[] progress, int offset, int last);
 
+  /** What is brewed, in the order in which it is due, for a bound by prices. */
+  List<Piece> pieces();
+
+  /** How many pieces are left, the first ones; of the last of them perhaps a part. */
+  double piecesLeft(long[] progress, int offset);
+
   /** No batch that is left is ready after this minute. */
   int due(long[] progress, int offset);
 

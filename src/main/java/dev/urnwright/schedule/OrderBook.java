@@ -145,6 +145,37 @@ final class OrderBook {
       return sum;
     }
 
+    /**
+     * Its orders as pieces that take their share of a batch: an order's part of a batch is ready
+     * when the batch is, which is in time for the order and fresh enough for it.
+     *
+     * @param kinds that may brew
+     * @param grams that a batch of each of these kinds holds at most
+     */
+    List<Piece> pieces(int[] kinds, double[] grams) {
+      List<Piece> pieces = new ArrayList<>();
+      for (Order order : orders) {
+        double[] batches = new double[kinds.length];
+        for (int i = 0; i < kinds.length; i++) {
+          batches[i] = order.grams() / grams[i];
+        }
+        pieces.add(
+            new Piece(order.grams(), kinds, batches, order.earliestReady(), order.latestReady()));
+      }
+      return pieces;
+    }
+
+    /** How many orders its first grams are; of the last of them perhaps a part. */
+    double piecesBefore(double grams) {
+      if (grams >= grams()) {
+        return orders.size();
+      }
+      int order = at(grams);
+      return order
+          + Math.max(0, grams - (ends[order] - orders.get(order).grams()))
+              / orders.get(order).grams();
+    }
+
     /** The order that holds the gram just after this one. */
     private int at(double from) {
       int low = 0;

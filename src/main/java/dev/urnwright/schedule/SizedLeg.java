@@ -4,6 +4,7 @@ import dev.urnwright.schedule.Sizing.SizeClass;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /**
  * A leg whose number of batches and doses are decided. Its numbers count the batches placed of each
@@ -73,6 +74,32 @@ final class SizedLeg implements Leg {
       sum += equal.get(i).grams() * Math.min(last, equal.get(i).latestReady());
     }
     return sum;
+  }
+
+  @Override
+  public List<Piece> pieces() {
+    if (!equal.isEmpty()) {
+      return IntStream.range(0, equal.size())
+          .mapToObj(i -> Piece.of(equal.get(equal.size() - 1 - i)))
+          .toList();
+    }
+    int[] kinds = classes.stream().flatMapToInt(c -> IntStream.of(c.kinds())).toArray();
+    double[] grams =
+        classes.stream()
+            .flatMapToDouble(
+                c ->
+                    IntStream.of(c.kinds())
+                        .mapToDouble(
+                            kind -> LongStream.of(c.doses()).max().orElseThrow() * gramsPerStep))
+            .toArray();
+    return run.pieces(kinds, grams);
+  }
+
+  @Override
+  public double piecesLeft(long[] progress, int offset) {
+    return equal.isEmpty()
+        ? run.piecesBefore(left(progress, offset, -1))
+        : equal.size() - progress[offset];
   }
 
   @Override
