@@ -25,7 +25,8 @@ import java.util.stream.IntStream;
  *
  * <p>For equal batches on equal brewers there is nothing to decide and the search is the plain
  * backward pass. States beyond {@link #width} in a layer are dropped, the least promising first;
- * the best bound among them then stands for what might have been missed.
+ * the best bound among them then stands for what might have been missed. Where brewers and power
+ * are much wanted at once, a {@link PriceBound} sees further than the due times do.
  */
 final class BackwardSearch {
   static final int FREE = Integer.MAX_VALUE / 4;

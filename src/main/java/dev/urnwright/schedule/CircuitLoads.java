@@ -81,14 +81,14 @@ record CircuitLoads(int[] kinds, int[] places, List<int[]> loads, boolean[] carr
   /**
    * The loads that can be carried on top of another.
    *
-   * @param units of each kind of the problem
+   * @param all kinds of the problem
    */
-  List<int[]> beside(int[] present, List<Kind> units) {
+  List<int[]> beside(int[] present, List<Kind> all) {
     return loads.stream()
         .filter(
             load ->
                 IntStream.range(0, load.length)
-                    .allMatch(i -> load[i] + present[i] <= units.get(kinds[i]).units()))
+                    .allMatch(i -> load[i] + present[i] <= all.get(kinds[i]).units()))
         .filter(load -> carries[number(load) + number(present)])
         .toList();
   }

@@ -1,5 +1,7 @@
 package dev.urnwright.schedule;
 
+import java.util.Arrays;
+
 /**
  * A part of a leg's orders that is brewed at one moment, as a bound sees it: one batch, or, where
  * batches of several sizes may come in any order, one order that takes its share of a batch.
@@ -14,7 +16,7 @@ record Piece(double grams, int[] kinds, double[] batches, int earliestReady, int
   /** The piece that is one whole batch. */
   static Piece of(Leg.Choice choice) {
     double[] batches = new double[choice.kinds().length];
-    java.util.Arrays.fill(batches, 1);
+    Arrays.fill(batches, 1);
     return new Piece(
         choice.grams(), choice.kinds(), batches, choice.earliestReady(), choice.latestReady());
   }

@@ -2,6 +2,7 @@ package dev.urnwright.schedule;
 
 import dev.urnwright.schedule.RunProblem.Kind;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -34,6 +35,17 @@ final class PriceBound {
     for (int kind = 1; kind < firstUnit.length; kind++) {
       firstUnit[kind] = firstUnit[kind - 1] + problem.kinds().get(kind - 1).units();
     }
+  }
+
+  /** The most that any schedule reaches. */
+  double ofAll() {
+    int[] free = new int[problem.kinds().stream().mapToInt(Kind::units).sum()];
+    Arrays.fill(free, BackwardSearch.FREE);
+    double bound = ofCapacity(free, prices.to());
+    for (PricedPieces leg : legs) {
+      bound += leg.best(leg.count(), prices.to());
+    }
+    return bound;
   }
 
   /** The most that a leg's first pieces add, nothing ready after a minute. */

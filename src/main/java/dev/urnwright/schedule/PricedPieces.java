@@ -6,15 +6,20 @@ import java.util.List;
 
 /** What the pieces of a leg are worth at given prices when each is ready at its own best minute. */
 final class PricedPieces {
+  private final RunProblem problem;
+  private final Prices prices;
   private final List<Piece> pieces;
   private final double[][] best; // [piece][minute]: ready by then, from its earliest minute on
   private final double[] before; // of all pieces before one, ready at the best minute of all
 
-  /** A place for a piece: the kind that brews it and the minute at which it is ready. */
+  /**
+   * A place for a piece.
+   *
+   * @param at which of the piece's kinds
+   * @param ready minute
+   * @param worth gram-minutes, less what it pays
+   */
   record Place(int at, int ready, double worth) {}
-
-  private final RunProblem problem;
-  private final Prices prices;
 
   PricedPieces(RunProblem problem, List<Piece> pieces, Prices prices) {
     this.problem = problem;
@@ -26,6 +31,10 @@ final class PricedPieces {
       best[i] = byMinute(pieces.get(i));
       before[i + 1] = before[i] + best[i][best[i].length - 1];
     }
+  }
+
+  int count() {
+    return pieces.size();
   }
 
   /**

@@ -32,7 +32,7 @@ final class Pricing {
   private final double[][] power;
   private final double[][] unitWay;
   private final double[][] powerWay;
-  private Prices best;
+  private Prices best; // those of the lowest bound so far
   private double bound = Double.POSITIVE_INFINITY;
 
   private Pricing(RunProblem problem, List<Leg> legs) {
@@ -144,7 +144,6 @@ final class Pricing {
     }
   }
 
-  /** Only what can move counts: a price of zero doesn't fall. */
   private static double square(double[][] way) {
     double sum = 0;
     for (double[] each : way) {
@@ -164,9 +163,5 @@ final class Pricing {
         }
       }
     }
-  }
-
-  double bound() {
-    return bound;
   }
 }

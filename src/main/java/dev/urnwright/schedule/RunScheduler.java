@@ -244,12 +244,25 @@ public final class RunScheduler {
 
   private boolean searchLegs(List<Leg> legs, int states, Attempt attempt) {
     double floor = attempt.best.map(Found::value).orElse(Double.NEGATIVE_INFINITY);
-    BackwardSearch search = new BackwardSearch(problem, legs, states);
+    Optional<PriceBound> prices = prices(legs, states, attempt);
+    BackwardSearch search = new BackwardSearch(problem, legs, states, prices);
     Optional<Found> found = search.run(floor);
     found.ifPresent(attempt::offer);
-    attempt.bound = search.droppedBound(); // the widest search of the best sizes comes last
+    // The widest search of the best sizes comes last.
+    attempt.bound =
+        Math.min(
+            search.droppedBound(), prices.map(PriceBound::ofAll).orElse(Double.POSITIVE_INFINITY));
     spent += search.expanded();
     return found.isPresent();
+  }
+
+  /** Worth their while in a wide search, where a first look has found but not proven something. */
+  private Optional<PriceBound> prices(List<Leg> legs, int states, Attempt attempt) {
+    return attempt
+        .best
+        .map(Found::value)
+        .filter(value -> states > NARROW && attempt.bound > value + BackwardSearch.SAME)
+        .map(value -> Pricing.of(problem, legs, value));
   }
 
   private int width(List<Sizing> sizings) {

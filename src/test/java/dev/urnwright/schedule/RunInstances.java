@@ -242,13 +242,18 @@ public final class RunInstances {
 
   /** The best schedule for these sizes. */
   static Optional<BackwardSearch.Found> search(Sized sized) {
+    return new BackwardSearch(sized.problem(), legs(sized), 2000).run(Double.NEGATIVE_INFINITY);
+  }
+
+  /** One for each coffee. */
+  static List<Leg> legs(Sized sized) {
     List<Leg> legs = new ArrayList<>();
     for (int coffee = 0; coffee < sized.sizings().size(); coffee++) {
       CoffeeOrders orders = sized.problem().coffees().get(coffee);
       OrderBook.Run run = OrderBook.of(orders.orders()).runs().get(0);
       legs.add(new SizedLeg(coffee, run, sized.sizings().get(coffee), orders.gramsPerStep()));
     }
-    return new BackwardSearch(sized.problem(), legs, 2000).run(Double.NEGATIVE_INFINITY);
+    return legs;
   }
 
   /** The gram-minutes of a schedule without waiting. */

@@ -122,7 +122,7 @@ class SizedOptimumTest {
     assertTrue(better > 0);
   }
 
-  private static List<Service> services(Sized sized) {
+  static List<Service> services(Sized sized) {
     List<Service> services = new ArrayList<>();
     for (int coffee = 0; coffee < sized.sizings().size(); coffee++) {
       List<Group> groups =
