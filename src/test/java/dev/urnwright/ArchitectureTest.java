@@ -27,6 +27,8 @@ class ArchitectureTest {
 
   @ArchTest static final ArchRule INPUT = knowsOnly("input", "event", "quantity", "problem");
 
+  @ArchTest static final ArchRule FORM = knowsOnly("form", "input", "event", "quantity", "problem");
+
   @ArchTest static final ArchRule BREW_KNOWS_QUANTITIES_ALONE = knowsOnly("brew", "quantity");
 
   @ArchTest
@@ -55,7 +57,7 @@ class ArchitectureTest {
 
   @ArchTest static final ArchRule PDF = knowsOnly("pdf", below("chart", "sheet", "plan"));
 
-  @ArchTest static final ArchRule XLSX = knowsOnly("xlsx", below("sheet", "plan"));
+  @ArchTest static final ArchRule XLSX = knowsOnly("xlsx", below("form", "input", "sheet", "plan"));
 
   @ArchTest static final ArchRule JSON = knowsOnly("json", below("sheet", "plan", "input"));
 
@@ -81,7 +83,7 @@ class ArchitectureTest {
 
   @ArchTest static final ArchRule JACKSON = library("com.fasterxml.jackson..", "json");
 
-  @ArchTest static final ArchRule POI = library("org.apache.poi..", "xlsx");
+  @ArchTest static final ArchRule POI = library("org.apache.poi..", "xlsx", "form");
 
   @ArchTest static final ArchRule ICALENDAR = library("biweekly..", "calendar");
 

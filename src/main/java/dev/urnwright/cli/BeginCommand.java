@@ -1,6 +1,8 @@
 package dev.urnwright.cli;
 
+import dev.urnwright.form.EventWorkbook;
 import dev.urnwright.json.EventSchema;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -13,12 +15,13 @@ import picocli.CommandLine.Parameters;
 /** Writes an event to start from. */
 @Command(
     name = "begin",
-    header = "Write a commented event file to start from.",
+    header = "Write an event to start from: a commented text, or a workbook to fill in.",
     description =
         "%nThe event in it is complete and can be planned as it stands; change what is different"
             + " at yours. A file that is there already is left alone. Beside the event is put a schema"
-            + " by which many editors complete and check it as you write.",
-    footer = "  urnwright begin breakfast.yaml")
+            + " by which many editors complete and check it as you write. A name that ends in .xlsx"
+            + " gives an empty workbook to fill in, with an example beside everything.",
+    footer = {"  urnwright begin breakfast.yaml", "  urnwright begin breakfast.xlsx"})
 final class BeginCommand extends Subcommand implements Callable<Integer> {
   private static final String TEMPLATE = "/templates/event.yaml";
 
@@ -34,6 +37,10 @@ final class BeginCommand extends Subcommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, RefusedException {
+    if (EventFiles.hasEnding(file)) {
+      beginWorkbook();
+      return ExitCode.DONE;
+    }
     if (!noSchema) {
       write(
           file.resolveSibling(EventSchema.FILE),
@@ -46,6 +53,17 @@ final class BeginCommand extends Subcommand implements Callable<Integer> {
     console().out().println("  urnwright check " + file);
     console().out().println("  urnwright plan " + file);
     return ExitCode.DONE;
+  }
+
+  private void beginWorkbook() throws IOException, RefusedException {
+    EventFiles.requireXlsx(file);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    EventWorkbook.write(EventWorkbook.blank(), bytes);
+    write(file, OutputFile.Existing.KEEP, bytes.toByteArray());
+    console().out().println("wrote " + file);
+    console().out().println("Now fill in what is shaded in it. Then:");
+    console().out().println("  urnwright check " + file);
+    console().out().println("  urnwright plan " + file);
   }
 
   private static void write(Path target, OutputFile.Existing existing, byte[] content)

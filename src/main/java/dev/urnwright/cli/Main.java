@@ -70,6 +70,7 @@ public final class Main {
         .addSubcommand(new PlanCommand(console))
         .addSubcommand(new CheckCommand(console))
         .addSubcommand(new BeginCommand(console))
+        .addSubcommand(new ConvertCommand(console))
         .addSubcommand(new ChartCommand(console))
         .addSubcommand(new TemplatesCommand(console))
         .addSubcommand(new SchemaCommand(console))

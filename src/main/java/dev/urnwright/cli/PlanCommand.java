@@ -1,5 +1,6 @@
 package dev.urnwright.cli;
 
+import dev.urnwright.input.EventFile;
 import dev.urnwright.json.PlanJson;
 import dev.urnwright.pdf.TemplateFolder;
 import dev.urnwright.plan.Plan;
@@ -22,7 +23,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "%nPrints a summary and writes files beside the event, named after it:",
       "  NAME-plan.pdf    sheets: the run, brew, dilute, correct on the day, shop",
-      "  NAME-plan.xlsx   the same as a workbook whose figures can be changed",
+      "  NAME-plan.xlsx   the same as a workbook whose figures can be changed; its last sheets hold"
+          + " the event as typed, so that it can be planned again",
       "  NAME-run.ics     the run for a calendar, if the event has a date",
       "%nA file that Urnwright wrote earlier is replaced; any other is left alone. When the event"
           + " has problems they are printed, each as file:line:column, and nothing is written."
@@ -33,7 +35,7 @@ import picocli.CommandLine.Parameters;
       "  urnwright plan breakfast.yaml --json --no-sheets > plan.json"
     })
 final class PlanCommand extends Subcommand implements Callable<Integer> {
-  @Parameters(paramLabel = "FILE", description = "the event file")
+  @Parameters(paramLabel = "FILE", description = "the event: a text, or a workbook (.xlsx)")
   private Path file;
 
   @Option(
@@ -65,7 +67,8 @@ final class PlanCommand extends Subcommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, RefusedException {
-    Checked<Plan> checked = Planning.plan(file);
+    Checked<EventFile> event = EventFiles.open(file);
+    Checked<Plan> checked = Planning.plan(event);
     if (checked.value().isEmpty()) {
       console().problems(checked.problems(), "nothing was written");
       return ExitCode.PROBLEMS;
@@ -75,7 +78,8 @@ final class PlanCommand extends Subcommand implements Callable<Integer> {
       print(plan);
       return ExitCode.DONE;
     }
-    try (PlanFiles files = PlanFiles.of(plan, file, folder, templates(), replace)) {
+    PlanFiles.Places places = new PlanFiles.Places(file, folder, replace);
+    try (PlanFiles files = PlanFiles.of(plan, event.value().get().typed(), templates(), places)) {
       files.render(plan);
       print(plan);
       files.putInPlace();

@@ -1,6 +1,7 @@
 package dev.urnwright.cli;
 
 import dev.urnwright.calendar.RunCalendar;
+import dev.urnwright.input.Typed;
 import dev.urnwright.pdf.PrepSheets;
 import dev.urnwright.pdf.TemplateFolder;
 import dev.urnwright.plan.Plan;
@@ -50,33 +51,45 @@ final class PlanFiles implements AutoCloseable {
   }
 
   /**
+   * Where the files go.
+   *
+   * @param event they are named after, and lie beside
+   * @param folder they go into instead
+   * @param replace whether any file may be replaced
+   */
+  record Places(Path event, Optional<Path> folder, boolean replace) {
+    private Path of(String ending) {
+      return FileNames.of(event, folder, ending);
+    }
+  }
+
+  /**
    * The files of an event's plan, in that folder or else beside the event: sheets, workbook and,
    * when there is a run on a day, its calendar.
    *
    * @throws RefusedException if the folder can't be had or one of the places is taken
    */
-  static PlanFiles of(
-      Plan plan, Path event, Optional<Path> folder, TemplateFolder templates, boolean replace)
+  static PlanFiles of(Plan plan, Typed.Mapping typed, TemplateFolder templates, Places places)
       throws RefusedException {
     OutputFile.Existing existing =
-        replace ? OutputFile.Existing.REPLACE : OutputFile.Existing.REPLACE_OURS;
-    if (folder.isPresent()) {
-      make(folder.get());
+        places.replace() ? OutputFile.Existing.REPLACE : OutputFile.Existing.REPLACE_OURS;
+    if (places.folder().isPresent()) {
+      make(places.folder().get());
     }
     List<Part> parts = new ArrayList<>();
     parts.add(
         new Part(
-            OutputFile.at(FileNames.of(event, folder, "-plan.pdf"), existing),
+            OutputFile.at(places.of("-plan.pdf"), existing),
             (sheets, out) -> PrepSheets.write(sheets, templates, out)));
     parts.add(
         new Part(
-            OutputFile.at(FileNames.of(event, folder, "-plan.xlsx"), existing),
-            PlanWorkbook::write));
+            OutputFile.at(places.of("-plan.xlsx"), existing),
+            (planned, out) -> PlanWorkbook.write(planned, typed, out)));
     if (RunCalendar.isFor(plan)) {
       Instant now = Instant.now();
       parts.add(
           new Part(
-              OutputFile.at(FileNames.of(event, folder, "-run.ics"), existing),
+              OutputFile.at(places.of("-run.ics"), existing),
               (run, out) -> RunCalendar.write(run, now, out)));
     }
     return new PlanFiles(parts);

@@ -1,7 +1,6 @@
 package dev.urnwright.cli;
 
-import dev.urnwright.event.Event;
-import dev.urnwright.input.EventReader;
+import dev.urnwright.input.EventFile;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.Planner;
 import dev.urnwright.problem.Checked;
@@ -13,9 +12,13 @@ final class Planning {
 
   /** The plan of the event in the file, or all that is wrong with either. */
   static Checked<Plan> plan(Path file) {
-    Checked<Event> event = new EventReader().read(file);
+    return plan(EventFiles.open(file));
+  }
+
+  /** The plan of an event that was opened. */
+  static Checked<Plan> plan(Checked<EventFile> event) {
     return event.value().isPresent()
-        ? new Planner().plan(event.value().get())
+        ? new Planner().plan(event.value().get().event())
         : Checked.refused(event.problems());
   }
 }

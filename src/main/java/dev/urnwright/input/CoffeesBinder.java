@@ -45,7 +45,10 @@ final class CoffeesBinder {
           .at(
               event.start(),
               "this event has no 'coffee'",
-              "expected coffee: for one, or coffees: for several");
+              binding
+                  .problems()
+                  .expectedEntries(
+                      COFFEES.name(), "expected coffee: for one, or coffees: for several"));
     }
     List<Coffee> coffees = new ArrayList<>();
     if (event.has(COFFEE)) {

@@ -26,7 +26,7 @@ final class Entries {
         problems.at(
             place,
             "the key " + Words.quoted(key.getValue()) + " stands here twice",
-            "expected once; the first is on line " + first.place().line());
+            "expected once; the first is " + first.place().inWords());
       }
     }
     return entries;

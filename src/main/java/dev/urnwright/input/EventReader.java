@@ -4,6 +4,7 @@ import dev.urnwright.event.Event;
 import dev.urnwright.problem.Checked;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads an event file. Stateless; nothing of a file can make it throw. */
@@ -16,13 +17,39 @@ public final class EventReader {
    *     it, which for a file that isn't readable or isn't YAML is that alone
    */
   public Checked<Event> read(Path file) {
-    Problems problems = new Problems(file.toString());
-    Optional<Event> event = SourceFile.text(file, problems).flatMap(text -> bind(text, problems));
-    return event.map(Checked::of).orElseGet(() -> Checked.refused(problems.all()));
+    Checked<EventFile> read = open(file);
+    return read.value().isPresent()
+        ? Checked.of(read.value().get().event())
+        : Checked.refused(read.problems());
   }
 
-  private static Optional<Event> bind(String text, Problems problems) {
-    Optional<Node> root = YamlTree.root(text, problems);
-    return root.flatMap(node -> new EventBinder(problems).bind(node));
+  /** Reads the same, and keeps what was typed. */
+  public Checked<EventFile> open(Path file) {
+    Problems problems = new Problems(file.toString());
+    return SourceFile.text(file, problems)
+        .flatMap(text -> YamlTree.root(text, problems))
+        .flatMap(root -> bind(root, problems))
+        .map(Checked::of)
+        .orElseGet(() -> Checked.refused(problems.all()));
+  }
+
+  /**
+   * Reads what was typed into a workbook.
+   *
+   * @param typed with places that name sheets and cells
+   * @param sheets what the sheet for a key is called
+   */
+  public Checked<EventFile> read(Typed.Mapping typed, UnaryOperator<String> sheets) {
+    Problems problems = Problems.ofWorkbook(typed.location().file(), sheets);
+    return new EventBinder(problems)
+        .bind(Nodes.of(typed))
+        .map(event -> Checked.of(new EventFile(event, typed)))
+        .orElseGet(() -> Checked.refused(problems.all()));
+  }
+
+  private static Optional<EventFile> bind(Node root, Problems problems) {
+    return new EventBinder(problems)
+        .bind(root)
+        .map(event -> new EventFile(event, (Typed.Mapping) Nodes.typed(root, problems)));
   }
 }

@@ -48,7 +48,9 @@ final class MapReader {
         problems.at(
             start,
             "this " + fields.what() + " has no '" + field.name() + "'",
-            field.kind().expected());
+            field.kind() instanceof Part.Listing
+                ? problems.expectedEntries(field.name(), field.kind().expected())
+                : field.kind().expected());
       }
     }
     return Optional.of(reader);

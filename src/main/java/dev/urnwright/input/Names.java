@@ -22,7 +22,7 @@ final class Names {
       problems.at(
           place,
           "a second " + what + " is called " + Words.quoted(name),
-          "expected another name; the first is on line " + first.line());
+          "expected another name; the first is " + first.inWords());
     }
   }
 }

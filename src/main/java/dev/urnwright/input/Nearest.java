@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Finds the known name that somebody most likely meant. */
-final class Nearest {
+public final class Nearest {
   private static final int MOST_LISTED = 24;
   private static final int MOST_COMPARED = 1000;
   private static final int LONGEST_COMPARED = 100;
@@ -13,7 +13,7 @@ final class Nearest {
   private Nearest() {}
 
   /** What was expected instead of a name: {@code did you mean 'medium'? known: mild, medium}. */
-  static String among(String name, Collection<String> known) {
+  public static String among(String name, Collection<String> known) {
     return among(name, known, known.isEmpty() ? "none is known" : "known: " + list(known));
   }
 
@@ -33,7 +33,7 @@ final class Nearest {
   }
 
   /** The known name nearest to this one, when few letters have to change. */
-  static Optional<String> to(String name, Collection<String> known) {
+  public static Optional<String> to(String name, Collection<String> known) {
     if (name.length() > LONGEST_COMPARED) {
       return Optional.empty();
     }

@@ -6,16 +6,35 @@ import dev.urnwright.quantity.UnreadableException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Collects the problems of one file. */
 final class Problems {
   private final String file;
+  private final Optional<UnaryOperator<String>> sheets;
   private final List<Problem> found = new ArrayList<>();
 
   Problems(String file) {
+    this(file, Optional.empty());
+  }
+
+  private Problems(String file, Optional<UnaryOperator<String>> sheets) {
     this.file = file;
+    this.sheets = sheets;
+  }
+
+  /** Those of a workbook, whose marks name sheets and cells. */
+  static Problems ofWorkbook(String file, UnaryOperator<String> sheets) {
+    return new Problems(file, Optional.of(sheets));
+  }
+
+  /** What is expected under a key with several entries, which in a workbook has its own sheet. */
+  String expectedEntries(String key, String inText) {
+    return sheets
+        .map(names -> "expected a row at least on the sheet '" + names.apply(key) + "'")
+        .orElse(inText);
   }
 
   void at(Location location, String wrong, String expected) {
@@ -36,8 +55,15 @@ final class Problems {
   }
 
   Location locationOf(Optional<Mark> mark) {
-    return mark.map(place -> new Location(file, place.getLine() + 1, place.getColumn() + 1))
-        .orElseGet(this::wholeFile);
+    return mark.map(this::location).orElseGet(this::wholeFile);
+  }
+
+  private Location location(Mark place) {
+    int line = place.getLine() + 1;
+    int column = place.getColumn() + 1;
+    return sheets.isPresent()
+        ? Location.ofCell(file, new Location.Sheet(place.getIndex(), place.getName()), line, column)
+        : new Location(file, line, column);
   }
 
   Location at(int line, int column) {

@@ -1,5 +1,7 @@
 package dev.urnwright.xlsx;
 
+import dev.urnwright.form.EventWorkbook;
+import dev.urnwright.input.Typed;
 import dev.urnwright.plan.Plan;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -32,6 +34,23 @@ public final class PlanWorkbook {
    * @throws IOException if {@code out} can't be written to
    */
   public static void write(Plan plan, OutputStream out) throws IOException {
+    write(plan, Optional.empty(), out);
+  }
+
+  /**
+   * Writes a plan that can be planned again: its last sheets hold the event as it was typed.
+   *
+   * @param plan the plan, with one batch and one fill at least
+   * @param event what was typed
+   * @param out where to; left open
+   * @throws IOException if {@code out} can't be written to
+   */
+  public static void write(Plan plan, Typed.Mapping event, OutputStream out) throws IOException {
+    write(plan, Optional.of(event), out);
+  }
+
+  private static void write(Plan plan, Optional<Typed.Mapping> event, OutputStream out)
+      throws IOException {
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
       // Formulas call sheets and names that are yet to come; parsing them would also take time.
       workbook.setCellFormulaValidation(false);
@@ -57,6 +76,7 @@ public final class PlanWorkbook {
       ServiceSheet.write(book);
       OddsSheet.write(book);
       ReferenceSheet.write(book);
+      event.ifPresent(typed -> EventWorkbook.addTo(workbook, typed));
       describe(workbook, plan);
       workbook.write(out);
     }

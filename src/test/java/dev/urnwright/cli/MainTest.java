@@ -17,6 +17,7 @@ class MainTest {
         "plan --help",
         "check --help",
         "begin --help",
+        "convert --help",
         "chart --help",
         "schema --help",
         "help plan"
