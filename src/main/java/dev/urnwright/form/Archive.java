@@ -17,7 +17,7 @@ final class Archive {
   static final String EXPECTED = "expected a workbook saved as .xlsx";
 
   private static final int MOST_BYTES = 16 << 20;
-  private static final long MOST_UNPACKED = 96L << 20;
+  private static final long MOST_UNPACKED = 64L << 20;
   private static final int MOST_STYLES = 4 << 20;
   private static final int MOST_STRINGS = 24 << 20;
   private static final int MOST_PARTS = 5000;

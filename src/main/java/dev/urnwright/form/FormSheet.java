@@ -83,7 +83,15 @@ record FormSheet(
               new Shape.Value(
                   "such as house", Optional.empty(), true, List.of(), Optional.empty())));
       slots.addAll(slots(named.table(), List.of(), true));
-      sheets.add(sheet(key, path, Kind.NAMED_ROWS, alone(named.table(), table), slots));
+      Optional<String> alone = alone(named.table(), table);
+      sheets.add(
+          new FormSheet(
+              OWN + Slot.heading(path),
+              alone.isPresent() ? "one or several" : key.help(),
+              path,
+              Kind.NAMED_ROWS,
+              alone,
+              slots));
     } else if (key.shape() instanceof Shape.NamedValues named) {
       List<Slot> slots =
           List.of(

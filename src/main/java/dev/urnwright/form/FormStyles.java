@@ -55,11 +55,12 @@ final class FormStyles {
       case HELP -> {
         font.setColor(GREY);
         style.setWrapText(true);
+        side(style);
       }
       case EXAMPLE -> {
         font.setColor(GREY);
         font.setItalic(true);
-        style.setWrapText(true);
+        side(style);
       }
       case HEADING -> {
         fill(style, HEADING);
@@ -85,6 +86,12 @@ final class FormStyles {
     fill(style, INPUT);
     box(style);
     style.setLocked(false);
+  }
+
+  /** Sets a text apart from its neighbours. */
+  private static void side(XSSFCellStyle style) {
+    style.setBorderLeft(BorderStyle.THIN);
+    style.setLeftBorderColor(LINE);
   }
 
   private static void fill(XSSFCellStyle style, XSSFColor colour) {

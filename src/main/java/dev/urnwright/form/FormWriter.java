@@ -114,11 +114,10 @@ final class FormWriter {
       }
       int width = Math.max(NARROWEST, Math.min(WIDEST, widest + 2));
       page.setColumnWidth(column, width * CHARACTER);
-      lines = Math.max(lines, 1 + (int) Math.ceil(1.15 * slot.help().length() / width));
+      lines = Math.max(lines, (int) Math.ceil(1.25 * slot.help().length() / width));
       DropDowns.on(page, slot, sheets, HEADING_ROW + 1, DropDowns.LAST_ROW, column);
     }
     helps.setHeightInPoints(lines * LINE_POINTS);
-    examples.setHeightInPoints(2 * LINE_POINTS);
     page.createFreezePane(1, HEADING_ROW + 1);
   }
 
@@ -195,7 +194,8 @@ final class FormWriter {
 
   private void title(XSSFSheet page, FormSheet sheet) {
     Row row = page.createRow(TITLE_ROW);
-    put(row, 0, sheet.name() + ": " + sheet.help(), Look.TITLE);
+    String title = sheet.name() + ": " + sheet.help();
+    put(row, 0, sheet.hasRows() ? title + "; a row for each" : title, Look.TITLE);
     row.setHeightInPoints(2 * LINE_POINTS);
   }
 

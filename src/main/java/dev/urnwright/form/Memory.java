@@ -34,8 +34,10 @@ final class Memory {
     workbook.setSheetVisibility(sheets, SheetVisibility.HIDDEN);
     int row = 0;
     for (int i = 0; i < sheets; i++) {
+      line(memory.createRow(row++), workbook.getSheetName(i), "", "");
+    }
+    for (int i = 0; i < sheets; i++) {
       Sheet sheet = workbook.getSheetAt(i);
-      line(memory.createRow(row++), sheet.getSheetName(), "", "");
       for (Row cells : sheet) {
         for (org.apache.poi.ss.usermodel.Cell cell : cells) {
           if (!cell.getCellStyle().getLocked() && cell.getCellType() != CellType.FORMULA) {
@@ -66,7 +68,8 @@ final class Memory {
     List<Problem> problems = new ArrayList<>();
     for (Grid grid : grids) {
       for (NavigableMap<Integer, Cell> row : memory.rows().values()) {
-        if (text(row, SHEET).equals(grid.sheet().name()) && !text(row, CELL).isEmpty()) {
+        boolean here = text(row, SHEET).equals(grid.sheet().name()) && !grid.tooLong();
+        if (here && !text(row, CELL).isEmpty()) {
           change(grid, text(row, CELL), text(row, VALUE)).ifPresent(problems::add);
         }
       }
@@ -98,7 +101,7 @@ final class Memory {
       case NUMERIC ->
           Shown.number(BigDecimal.valueOf(cell.getNumericCellValue()), cell.getCellStyle(), false);
       case BOOLEAN -> cell.getBooleanCellValue() ? "yes" : "no";
-      case STRING -> cell.getStringCellValue().replaceAll("^[\\s\\u00a0]+|[\\s\\u00a0]+$", "");
+      case STRING -> Shown.stripped(cell.getStringCellValue());
       default -> "";
     };
   }

@@ -99,7 +99,7 @@ final class SheetXml extends DefaultHandler {
   }
 
   private void take() throws SAXException {
-    String text = formula ? "=" : text().replaceAll("^[\\s\\u00a0]+|[\\s\\u00a0]+$", "");
+    String text = formula ? "=" : Shown.stripped(text());
     if (text.isEmpty() || column > MOST_COLUMNS) {
       return;
     }

@@ -43,6 +43,23 @@ final class Shown {
     return ESCAPES.matcher(text).replaceAll("_x005F_");
   }
 
+  /** A text without spaces at its ends, no-break ones included. */
+  static String stripped(String text) {
+    int start = 0;
+    int end = text.length();
+    while (start < end && isSpace(text.charAt(start))) {
+      start++;
+    }
+    while (end > start && isSpace(text.charAt(end - 1))) {
+      end--;
+    }
+    return text.substring(start, end);
+  }
+
+  private static boolean isSpace(char c) {
+    return Character.isWhitespace(c) || Character.isSpaceChar(c);
+  }
+
   private static String date(double number, boolean from1904) {
     LocalDateTime time = DateUtil.getLocalDateTime(number, from1904, true);
     if (time == null) {

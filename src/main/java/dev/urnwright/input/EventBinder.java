@@ -24,7 +24,7 @@ final class EventBinder {
   private static final Field<LocalDate> DATE =
       Field.optional("date", Times.A_DATE, "the day of the event");
   private static final Field<LocalTime> TIME =
-      Field.optional("time", Times.A_TIME, "when groups without serve: are due");
+      Field.optional("time", Times.A_TIME, "when groups that have no time of their own are due");
   private static final Field<List<Node>> GROUPS =
       Field.required("groups", Part.list(GroupBinder.FIELDS), "who drinks what");
 

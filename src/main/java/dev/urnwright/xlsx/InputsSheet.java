@@ -218,6 +218,11 @@ final class InputsSheet {
             "Batches and Fills: what to weigh, rounded to the scale. Which brewer brews which batch stays as planned.",
             "Shopping, Chart, Correction (bypass for other readings), Notes, and the tables behind the formulas.")
         .forEach(text -> page.paragraph(++row, text));
+    page.paragraph(
+        ++row,
+        "The last sheets, My event and so on, hold the event as it was typed. What is changed here"
+            + " and on the calculating sheets shows what would be; to plan anew (times, batches,"
+            + " brewers), change it there and run: urnwright plan THIS-FILE");
   }
 
   private void heading(String text) {
