@@ -1,5 +1,6 @@
 package dev.urnwright.cli;
 
+import dev.urnwright.input.Nearest;
 import dev.urnwright.pdf.BrokenTemplateException;
 import dev.urnwright.text.PlanText;
 import java.io.FileDescriptor;
@@ -10,6 +11,7 @@ import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -93,9 +95,13 @@ public final class Main {
         e.isUnknownOption()
             ? "unknown option " + given
             : commands ? "unknown command " + given : given + " is more than this command takes";
-    return e.getSuggestions().isEmpty()
+    List<String> likely =
+        Nearest.to(e.getUnmatched().get(0), e.getSuggestions())
+            .map(List::of)
+            .orElse(e.getSuggestions());
+    return likely.isEmpty()
         ? wrong
-        : wrong + "; did you mean '" + String.join("' or '", e.getSuggestions()) + "'?";
+        : wrong + "; did you mean '" + String.join("' or '", likely) + "'?";
   }
 
   private int failed(Exception e) {
