@@ -51,6 +51,8 @@ class ArchitectureTest {
   static final ArchRule PLAN =
       knowsOnly("plan", "demand", "brew", "schedule", "event", "quantity", "problem");
 
+  @ArchTest static final ArchRule DAY = knowsOnly("day", below("plan"));
+
   @ArchTest static final ArchRule SHEET = knowsOnly("sheet", below("plan"));
 
   @ArchTest static final ArchRule CHART = knowsOnly("chart", below("sheet", "plan"));
@@ -59,9 +61,9 @@ class ArchitectureTest {
 
   @ArchTest static final ArchRule XLSX = knowsOnly("xlsx", below("form", "input", "sheet", "plan"));
 
-  @ArchTest static final ArchRule JSON = knowsOnly("json", below("sheet", "plan", "input"));
+  @ArchTest static final ArchRule JSON = knowsOnly("json", below("sheet", "plan", "day", "input"));
 
-  @ArchTest static final ArchRule TEXT = knowsOnly("text", below("sheet", "plan"));
+  @ArchTest static final ArchRule TEXT = knowsOnly("text", below("sheet", "plan", "day"));
 
   @ArchTest static final ArchRule CALENDAR = knowsOnly("calendar", below("sheet", "plan"));
 

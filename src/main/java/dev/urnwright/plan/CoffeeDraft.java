@@ -42,7 +42,7 @@ final class CoffeeDraft {
     this.needs = needs;
     this.dispensers = dispensers;
     this.step = event.equipment().scaleStep();
-    this.rounding = new FillRounding(event.equipment(), event.serving());
+    this.rounding = new FillRounding(event.equipment());
     this.ratio = ratio;
     this.blends = needs.stream().map(this::blend).toList();
     this.shares = sized();

@@ -1,7 +1,6 @@
 package dev.urnwright.plan;
 
 import dev.urnwright.brew.Blend;
-import dev.urnwright.event.Dispenser;
 import dev.urnwright.event.Event;
 import dev.urnwright.plan.OnTheDay.Correction;
 import dev.urnwright.plan.OnTheDay.Pour;
@@ -102,7 +101,8 @@ final class DayTables {
         bypass,
         reading,
         melts,
-        cups(fill, need, liquid) - cups(fill, need, concentrate.plus(bypass)));
+        group.cupsOut(fill, liquid, event.serving())
+            - group.cupsOut(fill, concentrate.plus(bypass), event.serving()));
   }
 
   private static Pour poured(
@@ -113,20 +113,6 @@ final class DayTables {
         bypass,
         new Blend(concentrate, bypass, ice, reading).strength(),
         Math.max(0, cupsShort));
-  }
-
-  /** Whole cups out of one dispenser. */
-  private int cups(Fill fill, GroupNeed need, Mass liquid) {
-    double heel =
-        fill.dispenser()
-            .map(Dispenser::heel)
-            .map(h -> h.massOfWaterAt(need.filledAt()).grams())
-            .orElse(0.0);
-    double eachCup =
-        need.cupMass().grams()
-            * (1 + event.serving().spill().fraction())
-            * (1 - need.ice().fraction());
-    return (int) Math.floor(Math.max(0, liquid.grams() - heel) / eachCup + 1e-9);
   }
 
   private TasteLadder ladder() {

@@ -3,11 +3,7 @@ package dev.urnwright.plan;
 import dev.urnwright.brew.Blend;
 import dev.urnwright.event.Dispenser;
 import dev.urnwright.event.Equipment;
-import dev.urnwright.event.Serving;
 import dev.urnwright.quantity.Mass;
-import dev.urnwright.quantity.Strength;
-import dev.urnwright.quantity.Temperature;
-import dev.urnwright.quantity.Volume;
 import dev.urnwright.schedule.DispenserChoice.Chosen;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -22,11 +18,11 @@ import java.util.stream.IntStream;
  */
 final class FillRounding {
   private final Mass step;
-  private final Volume mark;
+  private final FillMaking making;
 
-  FillRounding(Equipment equipment, Serving serving) {
+  FillRounding(Equipment equipment) {
     this.step = equipment.scaleStep();
-    this.mark = equipment.jugMark();
+    this.making = new FillMaking(equipment);
   }
 
   /**
@@ -102,41 +98,17 @@ final class FillRounding {
   private Fill fill(String id, Share share, ConcentrateTap.Drawn drawn) {
     GroupNeed need = share.need();
     Mass ice = share.finished().times(need.ice().fraction());
-    Mass bypass = bypass(share, drawn.strength(), ice);
-    Blend blend = new Blend(share.concentrate(), bypass, ice, drawn.strength());
-    Temperature warm = need.filledAt();
-    Volume volume = Volume.ofWater(blend.liquid(), warm);
-    Volume jug = Volume.ofWater(bypass, warm).roundTo(mark);
-    Blend byJug = new Blend(share.concentrate(), jug.massOfWaterAt(warm), ice, drawn.strength());
-    return new Fill(
-        id,
-        need.group().name(),
-        share.dispenser(),
+    Mass bypass =
+        making.bypass(
+            new FillMaking.Wanted(need.group().strength(), share.finished()),
+            share.concentrate(),
+            drawn.strength(),
+            ice,
+            share.dispenser().map(d -> d.capacity().massOfWaterAt(need.filledAt())));
+    return making.fill(
+        new FillMaking.Label(id, need.group().name(), share.dispenser()),
         drawn.draws(),
-        blend,
-        new Fill.Level(volume, share.dispenser().map(d -> Fill.fullness(volume, d))),
-        new Fill.JugPour(jug, byJug.strength()));
-  }
-
-  /**
-   * The water that comes nearest to the strength without overfilling the dispenser, and never makes
-   * less than the guests need. A step of concentrate more than needed can ask for several of water.
-   */
-  private Mass bypass(Share share, Strength concentrate, Mass ice) {
-    double forStrength =
-        share.concentrate().grams()
-            * concentrate.fraction()
-            / share.need().group().strength().fraction();
-    double others = share.concentrate().grams() + ice.grams();
-    Mass nearest = Mass.ofGrams(Math.max(0, forStrength - others)).roundTo(step);
-    Mass enough = Mass.ofGrams(Math.max(0, share.finished().grams() - others)).roundUpTo(step);
-    Mass fits = share.dispenser().map(d -> room(d, share)).orElse(nearest);
-    return nearest.min(fits).max(enough);
-  }
-
-  /** What fits in beside the concentrate, in whole steps. */
-  private Mass room(Dispenser dispenser, Share share) {
-    Mass full = dispenser.capacity().massOfWaterAt(share.need().filledAt());
-    return Mass.ofGrams(Math.max(0, full.grams() - share.concentrate().grams())).roundDownTo(step);
+        new Blend(share.concentrate(), bypass, ice, drawn.strength()),
+        need.filledAt());
   }
 }

@@ -4,10 +4,14 @@ import dev.urnwright.brew.Blend;
 import dev.urnwright.demand.CupDemand;
 import dev.urnwright.event.CaffeineContent;
 import dev.urnwright.event.Coffee;
+import dev.urnwright.event.Dispenser;
 import dev.urnwright.event.GuestGroup;
+import dev.urnwright.event.Serving;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Share;
 import dev.urnwright.quantity.Strength;
+import dev.urnwright.quantity.Temperature;
 import java.util.List;
 
 /**
@@ -37,6 +41,27 @@ public record GroupPlan(
     double solids = fills.stream().mapToDouble(fill -> fill.blend().solids().grams()).sum();
     double finished = fills.stream().mapToDouble(fill -> fill.blend().finished().grams()).sum();
     return Strength.ofFraction(finished == 0 ? 0 : solids / finished);
+  }
+
+  /** The share of the finished beverage that is ice. */
+  public Share iceShare() {
+    return Share.ofFraction(cup.blend().ice().grams() / cup.blend().finished().grams());
+  }
+
+  /** How warm concentrate and water are when a dispenser is filled. */
+  public Temperature filledAt(Serving serving) {
+    return group.ice().map(GuestGroup.OverIce::pouredAt).orElse(serving.bypassTemperature());
+  }
+
+  /** Whole cups out of one dispenser that holds so much liquid, spill and heel taken off. */
+  public int cupsOut(Fill fill, Mass liquid, Serving serving) {
+    double heel =
+        fill.dispenser()
+            .map(Dispenser::heel)
+            .map(h -> h.massOfWaterAt(filledAt(serving)).grams())
+            .orElse(0.0);
+    double eachCup = cup.blend().liquid().grams() * (1 + serving.spill().fraction());
+    return (int) Math.floor(Math.max(0, liquid.grams() - heel) / eachCup + 1e-9);
   }
 
   /**

@@ -1,0 +1,178 @@
+package dev.urnwright.plan;
+
+import dev.urnwright.event.Note;
+import dev.urnwright.plan.OnTheDay.Correction;
+import dev.urnwright.plan.OnTheDay.Rung;
+import dev.urnwright.plan.OnTheDay.TasteLadder;
+import dev.urnwright.plan.Run.Action;
+import dev.urnwright.plan.Run.ActionKind;
+import dev.urnwright.plan.Run.BatchTime;
+import dev.urnwright.plan.Run.FillTime;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * What is left of a plan when some of its batches are brewed and some of its dispensers are out,
+ * with the rest as corrected. The times stay.
+ */
+public final class Remainder {
+  private static final Set<ActionKind> OF_BREWING =
+      EnumSet.of(ActionKind.GRIND, ActionKind.RINSE, ActionKind.START);
+
+  private final Plan plan;
+  private final Map<String, Batch> toBrew;
+  private final Map<String, Fill> toFill;
+
+  /**
+   * A remainder.
+   *
+   * @param toBrew batches still to brew, by id
+   * @param toFill dispensers still to fill, by id
+   */
+  public Remainder(Plan plan, Map<String, Batch> toBrew, Map<String, Fill> toFill) {
+    this.plan = plan;
+    this.toBrew = Map.copyOf(toBrew);
+    this.toFill = Map.copyOf(toFill);
+  }
+
+  /** The plan of what is left; empty when that is nothing. */
+  public Optional<Plan> plan() {
+    List<CoffeePlan> coffees =
+        plan.coffees().stream().map(this::left).flatMap(Optional::stream).toList();
+    if (coffees.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Note> cautions = new ArrayList<>();
+    cautions.add(
+        new Note(
+            "what-is-left",
+            "These sheets show what is left to do, corrected for what was measured. Throw the"
+                + " earlier ones away."));
+    cautions.addAll(plan.cautions());
+    return Optional.of(
+        new Plan(
+            plan.event(),
+            coffees,
+            plan.run().map(this::left),
+            plan.shopping(),
+            cautions,
+            plan.notes()));
+  }
+
+  private Optional<CoffeePlan> left(CoffeePlan coffee) {
+    List<Batch> batches =
+        coffee.batches().stream()
+            .flatMap(batch -> Optional.ofNullable(toBrew.get(batch.id())).stream())
+            .toList();
+    int[] kept =
+        IntStream.range(0, coffee.groups().size())
+            .filter(i -> coffee.groups().get(i).fills().stream().anyMatch(this::isLeft))
+            .toArray();
+    if (kept.length == 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new CoffeePlan(
+            coffee.coffee(),
+            coffee.needed(),
+            coffee.brewed(),
+            IntStream.of(kept).mapToObj(i -> left(coffee.groups().get(i))).toList(),
+            batches,
+            new OnTheDay(
+                coffee.onTheDay().corrections().stream().map(c -> only(kept, c)).toList(),
+                only(kept, coffee.onTheDay().ladder()))));
+  }
+
+  private boolean isLeft(Fill fill) {
+    return toFill.containsKey(fill.id());
+  }
+
+  private GroupPlan left(GroupPlan group) {
+    return new GroupPlan(
+        group.group(),
+        group.coffee(),
+        group.demand(),
+        group.cup(),
+        group.needed(),
+        group.fills().stream()
+            .flatMap(fill -> Optional.ofNullable(toFill.get(fill.id())).stream())
+            .toList());
+  }
+
+  private static Correction only(int[] kept, Correction of) {
+    return new Correction(
+        of.reading(), of.planned(), IntStream.of(kept).mapToObj(of.pours()::get).toList());
+  }
+
+  private static TasteLadder only(int[] kept, TasteLadder of) {
+    return new TasteLadder(
+        of.sample(),
+        of.step(),
+        of.rungs().stream()
+            .map(
+                rung ->
+                    new Rung(
+                        rung.water(),
+                        rung.strength(),
+                        IntStream.of(kept).mapToObj(rung.bypass()::get).toList()))
+            .toList());
+  }
+
+  private Run left(Run run) {
+    List<BatchTime> batches =
+        run.batches().stream()
+            .map(
+                time ->
+                    new BatchTime(
+                        toBrew.getOrDefault(time.batch().id(), time.batch()),
+                        time.start(),
+                        time.ready()))
+            .toList();
+    List<FillTime> all = run.fills().stream().map(this::corrected).toList();
+    Findings findings = new Findings(plan.event());
+    List<Action> actions =
+        new RunActions(
+                plan.event(),
+                batches,
+                all,
+                run.heaters(),
+                findings.display(),
+                new Timetable(plan.event()))
+            .actions().stream().filter(this::isLeft).toList();
+    return new Run(
+        batches,
+        all.stream().filter(time -> isLeft(time.fill())).toList(),
+        run.heaters(),
+        run.water(),
+        actions,
+        run.quality());
+  }
+
+  private FillTime corrected(FillTime time) {
+    return new FillTime(
+        toFill.getOrDefault(time.fill().id(), time.fill()),
+        time.unit(),
+        time.station(),
+        time.filled(),
+        time.due(),
+        time.lastPour(),
+        time.useBy(),
+        time.heat());
+  }
+
+  /** What is done with a dispenser that is out stays: it comes back, or is poured away. */
+  private boolean isLeft(Action action) {
+    if (OF_BREWING.contains(action.kind())) {
+      return toBrew.containsKey(action.what());
+    }
+    return switch (action.kind()) {
+      case PREHEAT, FILL -> toFill.containsKey(action.what());
+      default -> true;
+    };
+  }
+}

@@ -1,0 +1,282 @@
+package dev.urnwright.day;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.urnwright.brew.Readings;
+import dev.urnwright.brew.Readings.Reading;
+import dev.urnwright.brew.WeighedBatch;
+import dev.urnwright.day.Adjustment.BatchChange;
+import dev.urnwright.day.Adjustment.CoffeeDay;
+import dev.urnwright.day.Adjustment.FillChange;
+import dev.urnwright.day.Happened.Standing;
+import dev.urnwright.input.EventReader;
+import dev.urnwright.plan.Batch;
+import dev.urnwright.plan.Fill;
+import dev.urnwright.plan.Plan;
+import dev.urnwright.plan.Planner;
+import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Strength;
+import dev.urnwright.quantity.Temperature;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class AdjusterTest {
+  /** 20 % extracted, 2 g/g kept: 1:12 gives 10 g of concentrate of 2.00 % for each gram. */
+  private static final String EVENT =
+      """
+      event: Choir supper
+      coffee:
+        name: House
+        extraction: 20 %
+        absorption: 2 g/g
+        concentrate: {ratio: 12}
+      groups:
+        - {name: Early, headcount: 30, cup: 200 ml, strength: 1.25 %, serve: 10:00-10:30}
+        - {name: Late, headcount: 30, cup: 200 ml, strength: 1.25 %, serve: 13:00-13:30}
+      brewers: [{name: Tall, dose: 100 g to 400 g, water: 5 l, cycle: 12 min}]
+      dispensers: [{name: Urn, count: 4, capacity: 8 l, hold: 60 min}]
+      scale_step: 1 g
+      """;
+
+  @TempDir Path folder;
+
+  private Plan plan(String event) throws IOException {
+    Path file = Files.writeString(folder.resolve("supper.yaml"), event);
+    return plan(file);
+  }
+
+  private static Plan plan(Path file) {
+    return new Planner()
+        .plan(new EventReader().read(file).value().orElseThrow())
+        .value()
+        .orElseThrow();
+  }
+
+  private static Readings read(double... percents) {
+    Readings readings = Readings.NONE;
+    for (double percent : percents) {
+      readings = readings.and(new Reading(Strength.ofPercent(percent), Optional.empty()));
+    }
+    return readings;
+  }
+
+  private static Happened measured(Batch batch, double beverage, double... readings) {
+    return new Happened(
+        Map.of(
+            batch.id(),
+            new WeighedBatch(
+                batch.brew().dose(),
+                batch.brew().water(),
+                Optional.of(Mass.ofGrams(beverage)),
+                read(readings))),
+        Set.of(),
+        List.of());
+  }
+
+  private static CoffeeDay day(Plan plan, Happened happened) {
+    return new Adjuster(plan).adjust(happened).coffees().get(0);
+  }
+
+  @Test
+  void aBatchAsPlannedChangesNothing() throws IOException {
+    Plan plan = plan(EVENT);
+    Batch first = plan.batches().get(0);
+    CoffeeDay day = day(plan, measured(first, first.brew().beverage().grams(), 2.0, 2.0, 2.0));
+    assertTrue(day.fills().stream().noneMatch(FillChange::isChanged), () -> day.fills().toString());
+    assertTrue(day.batches().stream().noneMatch(BatchChange::isChanged));
+    assertEquals(0, day.cupsShort());
+  }
+
+  @Test
+  void aStrongerConcentrateIsDilutedFurther() throws IOException {
+    Plan plan = plan(EVENT);
+    Batch first = plan.batches().get(0);
+    Fill fill = plan.fills().get(0);
+    double finished = fill.blend().finished().grams();
+    CoffeeDay day = day(plan, measured(first, first.brew().beverage().grams(), 2.2, 2.2, 2.2));
+    Fill now = day.fills().get(0).now();
+    // concentrate = m·t/T = m × 1.25/2.20, up to the gram; the rest of m is water
+    assertEquals(Math.ceil(finished * 1.25 / 2.2), now.blend().concentrate().grams(), 1.0001);
+    assertEquals(1.25, now.blend().strength().percent(), 0.002);
+    assertEquals(finished, now.blend().finished().grams(), 3);
+    assertEquals(0, day.cupsShort());
+  }
+
+  @Test
+  void aBatchThatGaveTooLittleLeavesNobodyOutAndTheNextMakesUpForItsGroup() throws IOException {
+    Plan plan = plan(EVENT);
+    Batch first = plan.batches().get(0);
+    double gave = first.brew().beverage().grams() * 0.9;
+    CoffeeDay day = day(plan, measured(first, gave, 2.0, 2.0, 2.0));
+    FillChange early = day.fills().get(0);
+    assertTrue(early.now().blend().concentrate().grams() <= gave);
+    assertEquals(1.25, early.now().blend().strength().percent(), 0.003, "as strong as wanted");
+    assertTrue(early.cupsShort() >= 2, "nine tenths of thirty cups: " + early.cupsShort());
+    // kept more than planned: a = (W − B)/D, so the next batch needs more dose for its beverage
+    BatchChange next = day.batches().get(0);
+    assertTrue(next.now().brew().dose().compareTo(next.planned().brew().dose()) > 0);
+    assertEquals(2.0, next.now().brew().strength().percent(), 0.01);
+    assertTrue(
+        next.now().brew().beverage().grams()
+            >= day.fills().get(1).now().blend().concentrate().grams() - 1);
+  }
+
+  @Test
+  void aWeakerExtractionAsksForMoreDoseAndLessWaterToIt() throws IOException {
+    Plan plan = plan(EVENT);
+    Batch first = plan.batches().get(0);
+    CoffeeDay day = day(plan, measured(first, first.brew().beverage().grams(), 1.8, 1.8, 1.8));
+    // 18 % extracted instead of 20 %: R = E/T + a = 18/2 + 2 = 11
+    assertEquals(18, day.today().curve().at(first.brew().ratio()).percent(), 0.05);
+    BatchChange next = day.batches().get(0);
+    assertEquals(11, next.now().brew().ratio().gramsPerGram(), 0.05);
+    assertEquals(2.0, next.now().brew().strength().percent(), 0.01);
+  }
+
+  @Test
+  void concentrateWeakerThanTheGroupIsServedUndiluted() throws IOException {
+    Plan plan = plan(EVENT);
+    Batch first = plan.batches().get(0);
+    CoffeeDay day = day(plan, measured(first, first.brew().beverage().grams(), 1.1, 1.1, 1.1));
+    Fill now = day.fills().get(0).now();
+    assertEquals(0, now.blend().bypass().grams(), 0);
+    assertEquals(1.1, now.blend().strength().percent(), 1e-9);
+  }
+
+  @Test
+  void readingsThatDoNotAgreeAreReadAgain() throws IOException {
+    Plan plan = plan(EVENT);
+    Batch first = plan.batches().get(0);
+    Adjustment adjustment =
+        new Adjuster(plan)
+            .adjust(measured(first, first.brew().beverage().grams(), 1.80, 1.81, 1.83));
+    assertFalse(adjustment.stands());
+    assertTrue(adjustment.left().isEmpty());
+    String remark = adjustment.coffees().get(0).readAgain().get(0).verdict().remarks().get(0);
+    assertTrue(remark.startsWith("Read again: the last three are 0.03"), remark);
+    assertTrue(remark.contains("distilled water"), remark);
+  }
+
+  @Test
+  void aWarmSampleIsQuestionedAndNotCorrected() {
+    Readings warm =
+        new Readings(
+            List.of(
+                new Reading(Strength.ofPercent(1.8), Optional.of(Temperature.ofCelsius(45))),
+                new Reading(Strength.ofPercent(1.8), Optional.of(Temperature.ofCelsius(44))),
+                new Reading(Strength.ofPercent(1.8), Optional.of(Temperature.ofCelsius(43)))));
+    Verdict verdict = Verdict.of(warm);
+    assertTrue(verdict.stands());
+    assertEquals(1, verdict.remarks().size());
+    assertTrue(verdict.remarks().get(0).contains("Nothing was corrected"));
+    assertEquals(1.8, warm.strength().orElseThrow().percent(), 1e-9);
+  }
+
+  @Test
+  void aDispenserDilutedAlreadyIsPutRight() throws IOException {
+    Plan plan = plan(EVENT);
+    Fill fill = plan.fills().get(0);
+    Happened happened =
+        new Happened(
+            Map.of(),
+            Set.of(),
+            List.of(
+                new Standing(fill.id(), Mass.ofGrams(2000), Optional.of(Strength.ofPercent(1.4)))));
+    Adjustment.Remedy remedy = day(plan, happened).standing().get(0);
+    // 2000 × (1.40 − 1.25)/1.25 = 240 g of water
+    assertEquals(240, remedy.dilution().orElseThrow().water().grams(), 1e-9);
+  }
+
+  /**
+   * Whatever was measured: no batch gives more than it has, mass and solids add up, it all fits.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "samples/harvest-supper.yaml",
+        "samples/autumn-conference.yaml",
+        "samples/corner-cafe.yaml",
+        "samples/office-carafes.yaml"
+      })
+  void holdsItsLawsOnEverySample(String sample) {
+    Plan plan = plan(Path.of(sample));
+    Random random = new Random(sample.hashCode());
+    for (int trial = 0; trial < 40; trial++) {
+      Map<String, WeighedBatch> weighed = new HashMap<>();
+      for (Batch batch : plan.batches()) {
+        if (random.nextInt(3) == 0) {
+          double strength = batch.brew().strength().percent() * (0.85 + 0.3 * random.nextDouble());
+          double beverage = batch.brew().beverage().grams() * (0.85 + 0.2 * random.nextDouble());
+          weighed.put(
+              batch.id(),
+              new WeighedBatch(
+                  batch.brew().dose(),
+                  batch.brew().water(),
+                  Optional.of(Mass.ofGrams(beverage)),
+                  read(strength, strength, strength)));
+        }
+      }
+      Happened happened = new Happened(weighed, Set.of(), List.of());
+      Adjustment adjustment = new Adjuster(plan).adjust(happened);
+      Map<String, Double> given = new HashMap<>();
+      weighed.forEach((id, batch) -> given.put(id, batch.beverage().orElseThrow().grams()));
+      for (CoffeeDay day : adjustment.coffees()) {
+        day.batches().forEach(b -> given.put(b.now().id(), b.now().brew().beverage().grams()));
+      }
+      for (CoffeeDay day : adjustment.coffees()) {
+        for (FillChange change : day.fills()) {
+          check(plan, change, given);
+        }
+      }
+      given.forEach((id, left) -> assertTrue(left > -1e-6, () -> id + " gave more than it had"));
+    }
+  }
+
+  private static void check(Plan plan, FillChange change, Map<String, Double> given) {
+    Fill now = change.now();
+    double drawn = 0;
+    for (Fill.Draw draw : now.draws()) {
+      drawn += draw.concentrate().grams();
+      given.merge(draw.batchId(), -draw.concentrate().grams(), Double::sum);
+    }
+    assertEquals(now.blend().concentrate().grams(), drawn, 1e-6);
+    assertTrue(
+        now.blend().strength().compareTo(Strength.ofFraction(0)) >= 0
+            && now.level().full().map(full -> full.fraction() <= 1 + 1e-9).orElse(true));
+    double step = plan.event().equipment().scaleStep().grams();
+    if (now.blend().concentrate().grams() > 20 * step && now.blend().bypass().grams() > 0) {
+      assertEquals(
+          change.wanted().percent(), now.blend().strength().percent(), 0.04, change::toString);
+    }
+  }
+
+  @Test
+  void whatIsLeftHasTheRestAndCanBePrinted() throws IOException {
+    Plan plan = plan(EVENT);
+    Batch first = plan.batches().get(0);
+    Happened happened =
+        new Happened(
+            measured(first, first.brew().beverage().grams(), 2.1, 2.1, 2.1).batches(),
+            Set.of(plan.fills().get(0).id()),
+            List.of());
+    Plan left = new Adjuster(plan).adjust(happened).left().orElseThrow();
+    assertEquals(plan.batches().size() - 1, left.batches().size());
+    assertEquals(plan.fills().size() - 1, left.fills().size());
+    assertTrue(
+        left.run().orElseThrow().actions().stream()
+            .noneMatch(action -> action.what().equals(first.id())));
+  }
+}
