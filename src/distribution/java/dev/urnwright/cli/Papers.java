@@ -1,9 +1,11 @@
 package dev.urnwright.cli;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,7 +27,15 @@ public final class Papers {
         new PrintWriter(
             new OutputStreamWriter(OutputStream.nullOutputStream(), StandardCharsets.UTF_8));
     CommandLine commands =
-        new Main(new Console(nowhere, nowhere, Ansi.OFF, false, false)).commands();
+        new Main(
+                new Console(
+                    new BufferedReader(Reader.nullReader()),
+                    nowhere,
+                    nowhere,
+                    Ansi.OFF,
+                    false,
+                    false))
+            .commands();
     Path manual = Files.createDirectories(folder.resolve("manual"));
     int failed =
         ManPageGenerator.generateManPage(

@@ -1,5 +1,6 @@
 package dev.urnwright.brew;
 
+import dev.urnwright.quantity.Absorption;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Extraction;
 import dev.urnwright.quantity.Mass;
@@ -26,6 +27,11 @@ public record BrewBalance(
   /** Solids in the beverage over dose: {@code E = T·B / D}. */
   public Extraction extraction() {
     return Extraction.ofFraction(strength.fraction() * beverage.grams() / dose.grams());
+  }
+
+  /** What each gram of dose kept. */
+  public Absorption absorption() {
+    return Absorption.ofGramsPerGram(absorbed.grams() / dose.grams());
   }
 
   /** Dissolved solids in the beverage. */

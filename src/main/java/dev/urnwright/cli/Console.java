@@ -4,6 +4,7 @@ import dev.urnwright.problem.Problem;
 import dev.urnwright.text.Palette;
 import dev.urnwright.text.Paragraph;
 import dev.urnwright.text.PlanText;
+import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -12,6 +13,7 @@ import picocli.CommandLine.Help.Ansi;
 /**
  * What the program says, and to whom.
  *
+ * @param in what people answer
  * @param out results
  * @param err what went wrong
  * @param ansi whether results are coloured
@@ -19,7 +21,13 @@ import picocli.CommandLine.Help.Ansi;
  *     problem for a program
  * @param traces whether a fault shows where it happened
  */
-record Console(PrintWriter out, PrintWriter err, Ansi ansi, boolean wrapsProblems, boolean traces) {
+record Console(
+    BufferedReader in,
+    PrintWriter out,
+    PrintWriter err,
+    Ansi ansi,
+    boolean wrapsProblems,
+    boolean traces) {
   /** Colours for the plan: none unless the terminal wants them. */
   Palette palette() {
     return ansi.enabled()

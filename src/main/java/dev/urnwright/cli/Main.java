@@ -3,8 +3,10 @@ package dev.urnwright.cli;
 import dev.urnwright.input.Nearest;
 import dev.urnwright.pdf.BrokenTemplateException;
 import dev.urnwright.text.PlanText;
+import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
@@ -33,6 +35,7 @@ public final class Main {
     Optional<java.io.Console> terminal = Optional.ofNullable(System.console());
     Console console =
         new Console(
+            new BufferedReader(new InputStreamReader(System.in, charset(terminal))),
             writer(output, terminal),
             writer(errors, terminal),
             Ansi.AUTO.enabled() ? Ansi.ON : Ansi.OFF,
@@ -73,6 +76,7 @@ public final class Main {
         .addSubcommand(new CheckCommand(console))
         .addSubcommand(new BeginCommand(console))
         .addSubcommand(new ConvertCommand(console))
+        .addSubcommand(new AdjustCommand(console))
         .addSubcommand(new ChartCommand(console))
         .addSubcommand(new TemplatesCommand(console))
         .addSubcommand(new SchemaCommand(console))
@@ -128,11 +132,13 @@ public final class Main {
    * a terminal in the C locale nearly always shows.
    */
   private static PrintWriter writer(OutputStream out, Optional<java.io.Console> terminal) {
-    Charset charset =
-        terminal
-            .map(java.io.Console::charset)
-            .filter(named -> !named.equals(StandardCharsets.US_ASCII))
-            .orElse(StandardCharsets.UTF_8);
-    return new PrintWriter(new OutputStreamWriter(out, charset));
+    return new PrintWriter(new OutputStreamWriter(out, charset(terminal)));
+  }
+
+  private static Charset charset(Optional<java.io.Console> terminal) {
+    return terminal
+        .map(java.io.Console::charset)
+        .filter(named -> !named.equals(StandardCharsets.US_ASCII))
+        .orElse(StandardCharsets.UTF_8);
   }
 }

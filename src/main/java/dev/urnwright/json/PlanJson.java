@@ -1,11 +1,5 @@
 package dev.urnwright.json;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.StreamWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.core.util.Separators;
 import dev.urnwright.event.Dispenser;
 import dev.urnwright.event.Event;
 import dev.urnwright.event.TimeWindow;
@@ -26,9 +20,6 @@ import java.util.Optional;
 
 /** Writes a plan as a JSON document. */
 public final class PlanJson {
-  private static final Separators SEPARATORS =
-      Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER);
-
   private final String version;
 
   /** JSON that says which version of the program planned. */
@@ -42,19 +33,7 @@ public final class PlanJson {
    * @throws IOException if the writer fails
    */
   public void write(Plan plan, Writer out) throws IOException {
-    JsonFactory factory =
-        JsonFactory.builder()
-            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-            .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
-            .build();
-    try (JsonGenerator json = factory.createGenerator(out)) {
-      json.setPrettyPrinter(
-          new DefaultPrettyPrinter(SEPARATORS).withObjectIndenter(new DefaultIndenter("  ", "\n")));
-      json.writeStartObject();
-      document(plan, new JsonFields(json));
-      json.writeEndObject();
-      json.writeRaw('\n');
-    }
+    JsonDocument.write(out, fields -> document(plan, fields));
   }
 
   private void document(Plan plan, JsonFields fields) throws IOException {

@@ -1,5 +1,7 @@
 package dev.urnwright.plan;
 
+import dev.urnwright.brew.Blend;
+import dev.urnwright.brew.BrewBalance;
 import dev.urnwright.event.Note;
 import dev.urnwright.plan.OnTheDay.Correction;
 import dev.urnwright.plan.OnTheDay.Rung;
@@ -8,6 +10,8 @@ import dev.urnwright.plan.Run.Action;
 import dev.urnwright.plan.Run.ActionKind;
 import dev.urnwright.plan.Run.BatchTime;
 import dev.urnwright.plan.Run.FillTime;
+import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Strength;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -23,6 +27,9 @@ import java.util.stream.IntStream;
 public final class Remainder {
   private static final Set<ActionKind> OF_BREWING =
       EnumSet.of(ActionKind.GRIND, ActionKind.RINSE, ActionKind.START);
+
+  private static final Blend NOTHING =
+      new Blend(Mass.ZERO, Mass.ZERO, Mass.ZERO, Strength.ofFraction(0));
 
   private final Plan plan;
   private final Map<String, Batch> toBrew;
@@ -79,13 +86,46 @@ public final class Remainder {
     return Optional.of(
         new CoffeePlan(
             coffee.coffee(),
-            coffee.needed(),
-            coffee.brewed(),
+            needed(coffee, batches),
+            brewed(coffee, batches),
             IntStream.of(kept).mapToObj(i -> left(coffee.groups().get(i))).toList(),
             batches,
             new OnTheDay(
                 coffee.onTheDay().corrections().stream().map(c -> only(kept, c)).toList(),
                 only(kept, coffee.onTheDay().ladder()))));
+  }
+
+  /** What the batches to come give; what was planned when none is to come. */
+  private static Brewed brewed(CoffeePlan coffee, List<Batch> batches) {
+    return sum(batches)
+        .map(
+            brew -> {
+              Mass drawn = coffee.brewed().drawn().min(brew.beverage());
+              return new Brewed(brew, drawn, brew.beverage().minus(drawn));
+            })
+        .orElse(coffee.brewed());
+  }
+
+  private Needed needed(CoffeePlan coffee, List<Batch> batches) {
+    double[] sums = new double[4];
+    for (Fill fill : coffee.fills()) {
+      Blend blend = Optional.ofNullable(toFill.get(fill.id())).map(Fill::blend).orElse(NOTHING);
+      sums[0] += blend.concentrate().grams();
+      sums[1] += blend.bypass().grams();
+      sums[2] += blend.ice().grams();
+      sums[3] += blend.solids().grams();
+    }
+    return new Needed(
+        sum(batches).orElse(coffee.needed().brew()),
+        new Blend(
+            Mass.ofGrams(sums[0]),
+            Mass.ofGrams(sums[1]),
+            Mass.ofGrams(sums[2]),
+            Strength.ofFraction(sums[0] == 0 ? 0 : sums[3] / sums[0])));
+  }
+
+  private static Optional<BrewBalance> sum(List<Batch> batches) {
+    return batches.stream().map(Batch::brew).reduce(BrewBalance::plus);
   }
 
   private boolean isLeft(Fill fill) {

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.urnwright.problem.Location;
 import dev.urnwright.problem.Problem;
 import dev.urnwright.text.PlanText;
+import java.io.BufferedReader;
 import java.io.PrintWriter;
+import java.io.Reader;
 import java.io.StringWriter;
 import java.io.Writer;
 import java.util.List;
@@ -68,7 +70,13 @@ class ConsoleTest {
             throw new IllegalStateException("out of ink");
           }
         };
-    return new Console(broken, new PrintWriter(err, true), Ansi.OFF, wraps, traces);
+    return new Console(
+        new BufferedReader(Reader.nullReader()),
+        broken,
+        new PrintWriter(err, true),
+        Ansi.OFF,
+        wraps,
+        traces);
   }
 
   private List<String> lines() {

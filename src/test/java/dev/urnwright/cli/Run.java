@@ -1,6 +1,8 @@
 package dev.urnwright.cli;
 
+import java.io.BufferedReader;
 import java.io.PrintWriter;
+import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.List;
 import picocli.CommandLine.Help.Ansi;
@@ -20,10 +22,25 @@ record Run(int code, String out, String err) {
 
   /** Runs with colour or without. */
   static Run of(Ansi ansi, Object... arguments) {
+    return of("", ansi, arguments);
+  }
+
+  /** Runs with those lines typed. */
+  static Run answering(String typed, Object... arguments) {
+    return of(typed, Ansi.OFF, arguments);
+  }
+
+  private static Run of(String typed, Ansi ansi, Object... arguments) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     Console console =
-        new Console(new PrintWriter(out, true), new PrintWriter(err, true), ansi, false, false);
+        new Console(
+            new BufferedReader(new StringReader(typed)),
+            new PrintWriter(out, true),
+            new PrintWriter(err, true),
+            ansi,
+            false,
+            false);
     int code =
         new Main(console)
             .run(List.of(arguments).stream().map(Object::toString).toArray(String[]::new));

@@ -1,0 +1,221 @@
+package dev.urnwright.cli;
+
+import dev.urnwright.brew.Readings;
+import dev.urnwright.brew.WeighedBatch;
+import dev.urnwright.day.Adjuster;
+import dev.urnwright.day.Adjustment;
+import dev.urnwright.day.Happened;
+import dev.urnwright.day.Happened.Standing;
+import dev.urnwright.json.AdjustmentJson;
+import dev.urnwright.pdf.PrepSheets;
+import dev.urnwright.plan.Batch;
+import dev.urnwright.plan.Fill;
+import dev.urnwright.plan.Plan;
+import dev.urnwright.problem.Checked;
+import dev.urnwright.quantity.Temperature;
+import dev.urnwright.quantity.UnreadableException;
+import dev.urnwright.text.AdjustmentText;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Corrects a plan by what was weighed and read. */
+@Command(
+    name = "adjust",
+    header = "Correct a plan on the day, by what was weighed and read.",
+    description = {
+      "%nTells what goes into each dispenser still to fill, what to add to one that is diluted"
+          + " already, and how to brew the batches to come. Without --batch or --holds it asks,"
+          + " one thing at a time.",
+      "%nWrites NAME-left.pdf, the sheets of what is left to do, unless --no-sheets. A bare number"
+          + " is in grams, or in ounces with US units; 1.81, 1,81 and 1.81 %% are the same reading."
+    },
+    footer = {
+      "  urnwright adjust supper.yaml",
+      "  urnwright adjust supper.yaml --batch house-1 --dose 1065 --water 14910 \\",
+      "      --beverage 12.4kg --reading 1.62 --reading 1.61 --reading 1.62",
+      "  urnwright adjust supper.yaml --holds \"house-F2=9100 g at 1.35 %%\" \\",
+      "      --filled house-F1"
+    })
+final class AdjustCommand extends Subcommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", description = "the event file")
+  private Path file;
+
+  @ArgGroup(exclusive = false, multiplicity = "0..*", heading = "%nFor each batch measured:%n")
+  private List<BatchOptions> batches = new ArrayList<>();
+
+  @Option(
+      names = "--filled",
+      paramLabel = "FILL",
+      description = "a dispenser that is filled and stays as it is; may be given again")
+  private List<String> filled = List.of();
+
+  @Option(
+      names = "--holds",
+      paramLabel = "FILL=MASS [at STRENGTH]",
+      description =
+          "a dispenser that is diluted already, how much is in it, and how strong it reads; may be"
+              + " given again")
+  private List<String> holds = List.of();
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "DIR",
+      description = "write the sheets into this folder")
+  private Optional<Path> folder = Optional.empty();
+
+  @Option(names = "--json", description = "print the result as JSON, and nothing else")
+  private boolean json;
+
+  @Option(names = "--no-sheets", description = "write no sheets")
+  private boolean noSheets;
+
+  @Option(names = "--replace", description = "write over files that Urnwright didn't write, too")
+  private boolean replace;
+
+  AdjustCommand(Console console) {
+    super(console);
+  }
+
+  /** What was measured of one batch; empty what was not. */
+  static final class BatchOptions {
+    @Option(names = "--batch", required = true, paramLabel = "ID", description = "such as house-1")
+    private String id = "";
+
+    @Option(names = "--dose", description = "coffee weighed in; left out, as planned")
+    private String dose = "";
+
+    @Option(names = "--water", description = "brew water; left out, as planned")
+    private String water = "";
+
+    @Option(names = "--beverage", description = "what left the grounds, weighed")
+    private String beverage = "";
+
+    @Option(
+        names = "--reading",
+        paramLabel = "STRENGTH",
+        description = "in the order taken; three in a row must agree within 0.01 %%")
+    private List<String> readings = new ArrayList<>();
+
+    @Option(
+        names = "--sample",
+        paramLabel = "TEMPERATURE",
+        description = "of the samples, if not room temperature")
+    private String sample = "";
+  }
+
+  @Override
+  public Integer call() throws IOException, RefusedException {
+    Checked<Plan> checked = Planning.plan(file);
+    if (checked.value().isEmpty()) {
+      console().problems(checked.problems(), "nothing was adjusted");
+      return ExitCode.PROBLEMS;
+    }
+    Plan plan = checked.value().get();
+    Optional<Happened> happened =
+        batches.isEmpty() && holds.isEmpty() && filled.isEmpty()
+            ? new AdjustDialogue(plan, console()).ask()
+            : Optional.of(happened(plan));
+    if (happened.isEmpty()) {
+      console().out().println("Nothing was changed.");
+      return ExitCode.DONE;
+    }
+    Adjustment adjustment = new Adjuster(plan).adjust(happened.get());
+    if (json) {
+      new AdjustmentJson(Version.number()).write(adjustment, console().out());
+    } else {
+      new AdjustmentText(console().palette()).write(adjustment, console().out());
+    }
+    if (!noSheets && adjustment.left().isPresent()) {
+      writeSheets(adjustment.left().get());
+    }
+    return adjustment.stands() ? ExitCode.DONE : ExitCode.PROBLEMS;
+  }
+
+  private void writeSheets(Plan left) throws IOException, RefusedException {
+    OutputFile.Existing existing =
+        replace ? OutputFile.Existing.REPLACE : OutputFile.Existing.REPLACE_OURS;
+    try (OutputFile sheets = OutputFile.at(FileNames.of(file, folder, "-left.pdf"), existing)) {
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      PrepSheets.write(left, bytes);
+      sheets.writeAside(bytes.toByteArray());
+      sheets.putInPlace();
+      (json ? console().err() : console().out()).println("\nwrote " + sheets.target());
+    }
+  }
+
+  private Happened happened(Plan plan) {
+    Map<String, WeighedBatch> weighed = new LinkedHashMap<>();
+    for (BatchOptions batch : batches) {
+      Batch planned = known(batch.id, plan.batches(), Batch::id, "batch");
+      weighed.put(planned.id(), understood(() -> weighed(plan, planned, batch)));
+    }
+    Set<String> gone = new LinkedHashSet<>();
+    filled.forEach(id -> gone.add(known(id, plan.fills(), Fill::id, "fill").id()));
+    Spoken spoken = new Spoken(plan.event().print().units());
+    List<Standing> standing =
+        holds.stream().map(text -> understood(() -> Holding.read(text, spoken))).toList();
+    standing.forEach(each -> known(each.fillId(), plan.fills(), Fill::id, "fill"));
+    return new Happened(weighed, gone, standing);
+  }
+
+  private static Optional<String> given(String option) {
+    return Optional.of(option).filter(text -> !text.isEmpty());
+  }
+
+  private static WeighedBatch weighed(Plan plan, Batch planned, BatchOptions batch) {
+    Spoken spoken = new Spoken(plan.event().print().units());
+    Optional<Temperature> sample = given(batch.sample).map(spoken::temperature);
+    return new WeighedBatch(
+        given(batch.dose).map(spoken::mass).orElse(planned.brew().dose()),
+        given(batch.water).map(spoken::mass).orElse(planned.brew().water()),
+        given(batch.beverage).map(spoken::mass),
+        new Readings(batch.readings.stream().map(text -> spoken.reading(text, sample)).toList()));
+  }
+
+  private <T> T understood(Supplier<T> read) {
+    try {
+      return read.get();
+    } catch (UnreadableException e) {
+      throw new ParameterException(spec.commandLine(), e.wrong() + "; " + e.expected());
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()));
+    }
+  }
+
+  private <T> T known(String id, List<T> all, Function<T, String> idOf, String what) {
+    return all.stream()
+        .filter(each -> idOf.apply(each).equals(id))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new ParameterException(
+                    spec.commandLine(),
+                    "no "
+                        + what
+                        + " is called '"
+                        + id
+                        + "'; the plan has "
+                        + String.join(", ", all.stream().map(idOf).limit(12).toList())
+                        + (all.size() > 12 ? " …" : "")));
+  }
+}

@@ -1,0 +1,201 @@
+package dev.urnwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Correcting a plan by options and by answering. */
+class AdjustCommandTest {
+  /** 20 % extracted, 2 g/g kept: 1:12 gives 10 g of concentrate of 2.00 % for each gram. */
+  private static final String EVENT =
+      """
+      event: Choir supper
+      coffee: {name: House, extraction: 20 %, absorption: 2 g/g, concentrate: {ratio: 12}}
+      groups:
+        - {name: Early, headcount: 30, cup: 200 ml, strength: 1.25 %, serve: 10:00-10:30}
+        - {name: Late, headcount: 30, cup: 200 ml, strength: 1.25 %, serve: 13:00-13:30}
+      brewers: [{name: Tall, dose: 100 g to 400 g, water: 5 l, cycle: 12 min}]
+      dispensers: [{name: Urn, count: 4, capacity: 8 l, hold: 60 min}]
+      scale_step: 1 g
+      """;
+
+  @TempDir private Path folder;
+  private Path event;
+
+  @BeforeEach
+  void writeEvent() throws IOException {
+    event = Files.writeString(folder.resolve("supper.yaml"), EVENT);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2.20", "2,20", "2.2 %", "2,2%"})
+  void aReadingIsTakenAsItIsTyped(String reading) throws IOException {
+    JsonNode json =
+        json(
+            Run.of(
+                "adjust",
+                event,
+                "--json",
+                "--no-sheets",
+                "--batch",
+                "coffee-1",
+                "--reading",
+                reading,
+                "--reading",
+                reading,
+                "--reading",
+                reading));
+    assertEquals(2.2, json.at("/coffees/0/measured/0/strength").asDouble(), 1e-9);
+    // 30 cups of 200 ml at 75 °C (974.9 g/l) are 5849.2 g; at 1.25 % of 2.20 % that is 3323.4 g
+    double concentrate = json.at("/coffees/0/fills/0/concentrate_g").asDouble();
+    assertEquals(3324, concentrate, 1.001);
+    assertEquals(1.25, json.at("/coffees/0/fills/0/strength").asDouble(), 0.002);
+  }
+
+  @Test
+  void theSheetsOfWhatIsLeftArePrinted() throws IOException {
+    Run run =
+        Run.of(
+            "adjust",
+            event,
+            "--batch",
+            "coffee-1",
+            "--beverage",
+            "3500",
+            "--reading",
+            "2.1",
+            "--reading",
+            "2.1",
+            "--reading",
+            "2.1",
+            "--filled",
+            "coffee-F1");
+    assertEquals("", run.err());
+    assertEquals(ExitCode.DONE, run.code());
+    assertTrue(run.out().endsWith("wrote " + folder.resolve("supper-left.pdf") + "\n"));
+    run.out().lines().forEach(line -> assertTrue(line.length() <= 80 || line.startsWith("wrote")));
+    try (PDDocument pdf = Loader.loadPDF(folder.resolve("supper-left.pdf").toFile())) {
+      String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+      assertTrue(text.contains("These sheets show what is left to do"), text);
+      assertTrue(text.contains("Start brewing coffee-2"), text);
+      assertFalse(text.contains("Start brewing coffee-1") || text.contains("Fill coffee-F1"), text);
+    }
+  }
+
+  @Test
+  void readingsThatDoNotStandChangeNothing() {
+    Run run =
+        Run.of(
+            "adjust",
+            event,
+            "--batch",
+            "coffee-1",
+            "--reading",
+            "2.1",
+            "--reading",
+            "2.2",
+            "--reading",
+            "2.1");
+    assertEquals(ExitCode.PROBLEMS, run.code());
+    String text = run.out().replace('\u00a0', ' ');
+    assertTrue(text.contains("Read again: the last three are 0.10 % apart"), text);
+    assertFalse(Files.exists(folder.resolve("supper-left.pdf")));
+  }
+
+  @Test
+  void aFullUrnGetsSomeDrawnOffFirst() {
+    Run run = Run.of("adjust", event, "--no-sheets", "--holds", "coffee-F1=7.7kg at 1,40");
+    // Full: 8 l at 92 °C (963.97 g/l) are 7711.7 g. Kept: 7711.7 × 1.25/1.40 = 6885.5 g, so 815 g
+    // off; then 6885 × 0.15/1.25 = 826.2 g of water.
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+    String text = run.out().replace('\u00a0', ' ').replaceAll("\\s+", " ");
+    assertTrue(text.contains("draw off 815 g first"), text);
+    assertTrue(text.contains("add 826 g of water; that gives 1.25 %"), text);
+  }
+
+  @Test
+  void whatIsNotUnderstoodIsMisuse() {
+    assertMisuse("no batch is called 'house-9'; the plan has", "--batch", "house-9");
+    assertMisuse("expected a mass", "--batch", "coffee-1", "--dose", "lots");
+    assertMisuse("expected a percentage above 0 %", "--batch", "coffee-1", "--reading", "181");
+    assertMisuse("more beverage than went in", "--batch", "coffee-1", "--beverage", "9kg");
+    assertMisuse("no fill is called 'x'", "--filled", "x");
+    assertMisuse("such as house-F2=9100 g at 1.35 %", "--holds", "coffee-F1");
+  }
+
+  private void assertMisuse(String message, Object... options) {
+    Object[] arguments = new Object[options.length + 2];
+    arguments[0] = "adjust";
+    arguments[1] = event;
+    System.arraycopy(options, 0, arguments, 2, options.length);
+    Run run = Run.of(arguments);
+    assertEquals(ExitCode.MISUSE, run.code(), run.out() + run.err());
+    assertTrue(run.err().replace('\u00a0', ' ').contains(message), run.err());
+  }
+
+  @Test
+  void asksOneThingAtATimeAndGoesBack() {
+    Run run =
+        Run.answering(
+            String.join(
+                "\n",
+                "coffee-7", // there is none
+                "", // the first
+                "370",
+                "u", // taken back
+                "", // as planned
+                "", // water as planned
+                "3500 g",
+                "2,10",
+                "oops",
+                "2.15",
+                "2.10 %",
+                "2.10",
+                "2.10", // now the last three agree
+                "", // no other batch
+                "coffee-f1",
+                "",
+                ""),
+            "adjust",
+            event,
+            "--no-sheets");
+    assertEquals("", run.err());
+    assertEquals(ExitCode.DONE, run.code());
+    String text = run.out().replace('\u00a0', ' ');
+    assertTrue(text.contains("there is no batch 'coffee-7' left to measure"), text);
+    assertTrue(text.contains("Taken back: 370"), text);
+    assertTrue(text.contains("'oops'"), text);
+    assertTrue(text.contains("Reading 5 of the concentrate, in %?"), text);
+    assertTrue(text.contains("Strength      2.10 %"), text);
+    text.lines().forEach(line -> assertTrue(line.length() <= 80, line));
+  }
+
+  @Test
+  void leavingOrGoingSilentChangesNothing() {
+    for (String typed : new String[] {"", "q\n", "\n\n"}) {
+      Run run = Run.answering(typed, "adjust", event);
+      assertEquals(ExitCode.DONE, run.code(), run.err());
+      assertTrue(run.out().endsWith("Nothing was changed.\n"), run.out());
+    }
+    assertFalse(Files.exists(folder.resolve("supper-left.pdf")));
+  }
+
+  private static JsonNode json(Run run) throws IOException {
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+    return new ObjectMapper().readTree(run.out());
+  }
+}
