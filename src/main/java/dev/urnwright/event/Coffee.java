@@ -31,6 +31,7 @@ public record Coffee(
    *
    * @param size what is in it, above 0
    * @param price what it costs, when given
+   * @param onHand of this coffee, that needn't be bought
    */
-  public record Bag(Mass size, Optional<Money> price) {}
+  public record Bag(Mass size, Optional<Money> price, Mass onHand) {}
 }

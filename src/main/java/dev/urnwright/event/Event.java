@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param groups one or more, of distinct names; every coffee named in one is in {@code coffees}
  * @param equipment brewers, circuits, dispensers, scale and jug
  * @param kitchen how the work is done on the day
+ * @param purchases what is bought besides coffee, what it costs, what is brought along
  * @param defaults what was assumed because the user left it out, in words
  * @param location where the event's name stands
  */
@@ -31,6 +32,7 @@ public record Event(
     List<GuestGroup> groups,
     Equipment equipment,
     Kitchen kitchen,
+    Purchases purchases,
     List<Note> defaults,
     Location location) {
   /** Copies the lists. */

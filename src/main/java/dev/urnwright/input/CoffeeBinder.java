@@ -22,8 +22,13 @@ final class CoffeeBinder {
       Field.optional("caffeine", Amounts.caffeine(), "caffeine in the ground coffee");
   private static final Field<Mass> BAG =
       Field.optional("bag", Amounts.mass("1 kg", "10 g", "100 kg"), "what is in one bag");
-  private static final Field<Money> PRICE =
-      Field.optional("price", Numbers.money(), "what one bag costs");
+  private static final Field<Located<Money>> PRICE =
+      Field.optional("price", Currencies.price(), "what one bag costs");
+  private static final Field<Mass> ON_HAND =
+      Field.optional(
+          "on_hand",
+          Amounts.mass("500 g", "0 g", "100000 kg"),
+          "of this coffee, that needn't be bought");
 
   static final Fields FIELDS =
       Fields.of(
@@ -39,7 +44,8 @@ final class CoffeeBinder {
           ConcentrateBinder.CONCENTRATE,
           CAFFEINE,
           BAG,
-          PRICE);
+          PRICE,
+          ON_HAND);
 
   private static final CaffeineContent USUAL_CAFFEINE =
       new CaffeineContent(Share.ofPercent(1.1), Share.ofPercent(1.3));
@@ -119,7 +125,9 @@ final class CoffeeBinder {
 
   private Optional<Coffee.Bag> bag(MapReader map) {
     Optional<Mass> size = map.read(BAG);
-    Optional<Money> price = map.read(PRICE);
+    Optional<Money> price =
+        map.read(PRICE).map(given -> binding.currencies().check(given, binding.problems()));
+    Optional<Mass> onHand = map.read(ON_HAND);
     if (map.has(PRICE) && !map.has(BAG)) {
       binding
           .problems()
@@ -128,6 +136,14 @@ final class CoffeeBinder {
               "this price is for no bag",
               "expected a bag beside it, such as bag: 1 kg");
     }
-    return size.map(mass -> new Coffee.Bag(mass, price));
+    if (map.has(ON_HAND) && !map.has(BAG)) {
+      binding
+          .problems()
+          .at(
+              map.keyOf(ON_HAND),
+              "it isn't known how more of this coffee is bought",
+              "expected a bag beside it, such as bag: 1 kg");
+    }
+    return size.map(mass -> new Coffee.Bag(mass, price, onHand.orElse(Mass.ZERO)));
   }
 }

@@ -6,6 +6,7 @@ import dev.urnwright.event.Event;
 import dev.urnwright.event.GuestGroup;
 import dev.urnwright.event.Kitchen;
 import dev.urnwright.event.Print;
+import dev.urnwright.event.Purchases;
 import dev.urnwright.event.Serving;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Mass;
@@ -53,6 +54,9 @@ final class EventBinder {
           KitchenBinder.KITCHEN,
           StationBinder.STATIONS,
           HeaterBinder.HEATERS,
+          PurchasesBinder.SUPPLIES,
+          PurchasesBinder.COSTS,
+          PurchasesBinder.BRING,
           EquipmentBinder.SCALE_STEP,
           EquipmentBinder.JUG_MARK);
 
@@ -74,7 +78,8 @@ final class EventBinder {
     Defaults defaults = new Defaults();
     UnitSystem units = PrintBinder.units(map, defaults);
     Mass scaleStep = EquipmentBinder.scaleStep(map, units, defaults);
-    Binding binding = new Binding(problems, defaults, new Display(units, scaleStep));
+    Binding binding =
+        new Binding(problems, defaults, new Display(units, scaleStep), new Currencies());
 
     Print print = new PrintBinder(binding).bind(map);
     Serving serving = new ServingBinder(binding).bind(map);
@@ -86,9 +91,10 @@ final class EventBinder {
     StrengthBinder strengths = new StrengthBinder(problems);
     strengths.bindNames(map);
     List<StationBinder.Listed> stations = new StationBinder(problems).bind(map);
+    List<Node> groupNodes = map.read(GROUPS).orElse(List.of());
     List<GuestGroup> groups =
         groups(
-            map.read(GROUPS).orElse(List.of()),
+            groupNodes,
             new GroupBinder(
                 binding,
                 strengths,
@@ -104,6 +110,12 @@ final class EventBinder {
                 map,
                 stations,
                 new HeaterBinder(binding, equipmentBinder.circuitNames(), use).bind(map));
+    Purchases purchases =
+        new PurchasesBinder(binding)
+            .bind(
+                map,
+                new SupplyBinder.Known(
+                    groups, groups.size() == groupNodes.size(), equipment.brewers()));
     if (name.isEmpty() || !problems.none()) {
       return Optional.empty();
     }
@@ -118,6 +130,7 @@ final class EventBinder {
             groups,
             equipment,
             kitchen,
+            purchases,
             defaults.notes(),
             map.valueOf(EVENT)));
   }

@@ -6,6 +6,7 @@ import dev.urnwright.event.Note;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Extraction;
 import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Money;
 import dev.urnwright.quantity.Strength;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -42,10 +43,18 @@ final class JsonFields {
 
   /** A number without the noise of binary fractions. */
   void number(String name, double value) throws IOException {
-    BigDecimal rounded =
-        BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros();
+    plain(name, BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP));
+  }
+
+  /** Money as its exact number. */
+  void money(String name, Money money) throws IOException {
+    plain(name, money.amount());
+  }
+
+  private void plain(String name, BigDecimal value) throws IOException {
+    BigDecimal number = value.stripTrailingZeros();
     json.writeFieldName(name);
-    json.writeNumber(rounded.scale() < 0 ? rounded.setScale(0) : rounded);
+    json.writeNumber(number.scale() < 0 ? number.setScale(0) : number);
   }
 
   void grams(String name, Mass mass) throws IOException {

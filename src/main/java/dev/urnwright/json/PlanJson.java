@@ -9,8 +9,6 @@ import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.Run;
-import dev.urnwright.plan.ShoppingLine;
-import dev.urnwright.quantity.Money;
 import dev.urnwright.schedule.BrewerUnit;
 import java.io.IOException;
 import java.io.Writer;
@@ -49,7 +47,12 @@ public final class PlanJson {
     if (plan.run().isPresent()) {
       fields.object("run", plan.run().get(), times::run);
     }
-    fields.array("shopping", plan.shopping(), line -> shopping(line, fields));
+    ShoppingJson shopping = new ShoppingJson(fields);
+    fields.array("shopping", plan.shopping(), shopping::line);
+    if (plan.costs().isPresent()) {
+      fields.object("costs", plan.costs().get(), shopping::costs);
+    }
+    fields.array("packing", plan.packing(), shopping::packing);
     fields.notes("cautions", plan.cautions());
     fields.notes("notes", plan.notes());
   }
@@ -160,22 +163,6 @@ public final class PlanJson {
     Optional<Run.FillTime> time = run.flatMap(each -> each.timeOf(fill));
     if (time.isPresent()) {
       times.fill(time.get());
-    }
-  }
-
-  private static void shopping(ShoppingLine line, JsonFields fields) throws IOException {
-    fields.text("item", line.item());
-    fields.grams("amount", line.amount());
-    fields.text("unit", "g");
-    if (line.packs().isPresent()) {
-      ShoppingLine.Packs packs = line.packs().get();
-      fields.count("packs", packs.count());
-      fields.grams("pack_g", packs.size());
-      if (packs.cost().isPresent()) {
-        Money cost = packs.cost().get();
-        fields.number("cost", cost.amount().doubleValue());
-        fields.text("currency", cost.currency().getCurrencyCode());
-      }
     }
   }
 

@@ -55,6 +55,16 @@ public record Plan(
         .toList();
   }
 
+  /** What it costs; empty when no price at all is known. */
+  public Optional<Costs> costs() {
+    return Costs.of(event, coffees, shopping);
+  }
+
+  /** What to take along. */
+  public List<PackingLine> packing() {
+    return new Packing(this).lines();
+  }
+
   /** The groups of all coffees: one row for each coffee of a group. */
   public List<GroupPlan> groups() {
     return coffees.stream().flatMap(coffee -> coffee.groups().stream()).toList();

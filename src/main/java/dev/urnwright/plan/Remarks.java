@@ -3,6 +3,7 @@ package dev.urnwright.plan;
 import dev.urnwright.event.Brewer;
 import dev.urnwright.event.Circuit;
 import dev.urnwright.event.Event;
+import dev.urnwright.event.Supply;
 import dev.urnwright.event.Window;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Display;
@@ -144,10 +145,13 @@ final class Remarks {
   }
 
   private void food(List<CoffeePlan> coffees) {
-    findings.caution(
-        "allergens",
-        "Milk and plant drinks carry allergens (milk, soya, nuts, oats): label them and serve them"
-            + " apart. Keep milk cold and its time out of the cold short, as your food authority says.");
+    // Where milk is listed, ShoppingRemarks names what is in it.
+    if (event.purchases().supplies().stream().noneMatch(Supply::isFood)) {
+      findings.caution(
+          "allergens",
+          "Milk and plant drinks carry allergens (milk, soya, nuts, oats): label them and serve them"
+              + " apart. Keep milk cold and its time out of the cold short, as your food authority says.");
+    }
     findings.caution(
         "water",
         "Brew, dilute and make ice with drinking water only; clean and rinse brewers and dispensers"

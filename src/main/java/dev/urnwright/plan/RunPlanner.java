@@ -105,8 +105,9 @@ final class RunPlanner {
       surplus(drafts.get(i), coffees.get(i));
     }
     new Remarks(event, findings).on(drafts.stream().map(CoffeeDraft::model).toList(), coffees);
-    return new Plan(
-        event, coffees, run, Shopping.of(coffees), findings.cautions(), findings.notes());
+    List<ShoppingLine> shopping = new Shopping(event, coffees, run).lines();
+    new ShoppingRemarks(event, findings).on(coffees, shopping);
+    return new Plan(event, coffees, run, shopping, findings.cautions(), findings.notes());
   }
 
   /** Says how much least doses add, beyond what rounding explains. */

@@ -1,6 +1,7 @@
 package dev.urnwright.plan;
 
-import dev.urnwright.quantity.Mass;
+import dev.urnwright.event.Supply;
+import dev.urnwright.quantity.Amount;
 import dev.urnwright.quantity.Money;
 import java.util.Optional;
 
@@ -9,15 +10,33 @@ import java.util.Optional;
  *
  * @param item what
  * @param amount how much of it is needed
+ * @param onHand how much of it there is; what is bought is the rest
  * @param packs in packs, when it comes in packs
+ * @param supply as the user listed it; empty for coffee, and for ice that nobody listed
  */
-public record ShoppingLine(String item, Mass amount, Optional<Packs> packs) {
+public record ShoppingLine(
+    String item, Amount amount, Amount onHand, Optional<Packs> packs, Optional<Supply> supply) {
+  /** What is needed beyond what there is. */
+  public Amount missing() {
+    return amount.beyond(onHand);
+  }
+
+  /** Whether it has to be bought at a price that nobody told. */
+  public boolean isUnpriced() {
+    return !missing().isNothing() && packs.flatMap(Packs::cost).isEmpty();
+  }
+
   /**
    * So many packs.
    *
-   * @param count 0 or more
+   * @param count the fewest whole ones that hold what is missing, 0 or more
    * @param size of one
-   * @param cost of all of them, when the price is known
+   * @param price of one, when known
    */
-  public record Packs(int count, Mass size, Optional<Money> cost) {}
+  public record Packs(long count, Amount size, Optional<Money> price) {
+    /** What all of them cost, to the smallest coin. */
+    public Optional<Money> cost() {
+      return price.map(each -> each.times(count).rounded());
+    }
+  }
 }

@@ -117,6 +117,20 @@ public record Display(UnitSystem system, Mass scaleStep) {
     return new Figure(decimal(percent, percent == Math.rint(percent) ? 0 : 1), "%");
   }
 
+  /** Money to the smallest coin of its currency, and the currency's three letters. */
+  public Figure money(Money money) {
+    return new Figure(grouped(money.rounded().amount()), money.currency().getCurrencyCode());
+  }
+
+  /** An amount of something bought: whole pieces as a bare number, else a mass or a volume. */
+  public String amount(Amount amount) {
+    return switch (amount.kind()) {
+      case PIECES -> decimal(amount.whole().value(), 0);
+      case MASS -> mass(amount.mass()).toString();
+      case VOLUME -> volume(amount.volume()).toString();
+    };
+  }
+
   /** A brew ratio as the trade writes it, {@code 1:13.0}. */
   public String ratio(BrewRatio ratio) {
     return perGram(ratio.gramsPerGram());
@@ -129,8 +143,11 @@ public record Display(UnitSystem system, Mass scaleStep) {
 
   /** A number with so many decimals, a half rounded away from zero. */
   static String decimal(double value, int decimals) {
-    String plain =
-        BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+    return grouped(BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP));
+  }
+
+  private static String grouped(BigDecimal number) {
+    String plain = number.toPlainString();
     int point = plain.indexOf('.');
     String whole = point < 0 ? plain : plain.substring(0, point);
     String rest = point < 0 ? "" : plain.substring(point);

@@ -1,6 +1,7 @@
 package dev.urnwright.quantity;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Currency;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -54,6 +55,57 @@ public record Money(BigDecimal amount, Currency currency) {
   /** This amount so many times over, exact. */
   public Money times(long count) {
     return new Money(amount.multiply(BigDecimal.valueOf(count)), currency);
+  }
+
+  /**
+   * This amount in the currency's smallest coin, a half rounded up: two decimals for EUR, none for
+   * JPY, three for KWD (ISO 4217). A pseudo-currency without one has two decimals.
+   */
+  public Money rounded() {
+    return new Money(amount.setScale(decimals(), RoundingMode.HALF_UP), currency);
+  }
+
+  private int decimals() {
+    return currency.getDefaultFractionDigits() < 0 ? 2 : currency.getDefaultFractionDigits();
+  }
+
+  /**
+   * The sum of both, exact.
+   *
+   * @throws IllegalArgumentException if the currencies differ
+   */
+  public Money plus(Money other) {
+    return new Money(amount.add(other.sameCurrency(this)), currency);
+  }
+
+  /**
+   * What is left of this without the other, exact.
+   *
+   * @throws IllegalArgumentException if the other is more, or the currencies differ
+   */
+  public Money minus(Money other) {
+    return new Money(amount.subtract(other.sameCurrency(this)), currency);
+  }
+
+  /** This amount times a factor of 0 or more, rounded to the smallest coin. */
+  public Money times(BigDecimal factor) {
+    return new Money(amount.multiply(factor), currency).rounded();
+  }
+
+  /**
+   * This amount over a number, rounded to the smallest coin.
+   *
+   * @param divisor above 0
+   */
+  public Money dividedBy(BigDecimal divisor) {
+    return new Money(amount.divide(divisor, decimals(), RoundingMode.HALF_UP), currency);
+  }
+
+  private BigDecimal sameCurrency(Money other) {
+    if (!currency.equals(other.currency)) {
+      throw new IllegalArgumentException(this + " and " + other + " don't add");
+    }
+    return amount;
   }
 
   @Override

@@ -1,10 +1,10 @@
 package dev.urnwright.sheet;
 
+import dev.urnwright.event.Supply;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.ShoppingLine;
+import dev.urnwright.quantity.Amount;
 import dev.urnwright.quantity.Display;
-import dev.urnwright.quantity.Figure;
-import dev.urnwright.quantity.Money;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,19 +12,31 @@ import java.util.Optional;
  * Something to buy.
  *
  * @param item what
+ * @param allergens in the user's words, when told
  * @param amount needed
- * @param packs what that is in packs, when it comes in packs
+ * @param onHand what there is of it, when there is any
+ * @param enough whether nothing needs to be bought
+ * @param packs what to buy in packs, when it comes in packs
  */
-record ShoppingRow(Name item, Figure amount, Optional<PackText> packs) {
+record ShoppingRow(
+    Name item,
+    Optional<String> allergens,
+    String amount,
+    Optional<String> onHand,
+    boolean enough,
+    Optional<PackText> packs) {
   static List<ShoppingRow> of(Plan plan, Display display) {
-    return plan.shopping().stream()
-        .map(
-            line ->
-                new ShoppingRow(
-                    new Name(line.item()),
-                    display.mass(line.amount()),
-                    line.packs().map(packs -> PackText.of(packs, display))))
-        .toList();
+    return plan.shopping().stream().map(line -> of(line, display)).toList();
+  }
+
+  private static ShoppingRow of(ShoppingLine line, Display display) {
+    return new ShoppingRow(
+        new Name(line.item()),
+        line.supply().flatMap(Supply::allergens),
+        display.amount(line.amount()),
+        Optional.of(line.onHand()).filter(there -> !there.isNothing()).map(display::amount),
+        line.missing().isNothing(),
+        line.packs().map(packs -> PackText.of(packs, display)));
   }
 
   /**
@@ -32,12 +44,12 @@ record ShoppingRow(Name item, Figure amount, Optional<PackText> packs) {
    *
    * @param count how many
    * @param size of one
-   * @param cost of all, when the price is known
+   * @param pieces whether it is counted, so that the size is a bare number
    */
-  record PackText(int count, Figure size, Optional<String> cost) {
+  record PackText(long count, String size, boolean pieces) {
     static PackText of(ShoppingLine.Packs packs, Display display) {
       return new PackText(
-          packs.count(), display.mass(packs.size()), packs.cost().map(Money::toString));
+          packs.count(), display.amount(packs.size()), packs.size().kind() == Amount.Kind.PIECES);
     }
   }
 }

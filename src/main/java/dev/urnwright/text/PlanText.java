@@ -4,7 +4,6 @@ import dev.urnwright.event.Event;
 import dev.urnwright.event.Note;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Plan;
-import dev.urnwright.plan.ShoppingLine;
 import dev.urnwright.quantity.Display;
 import java.io.PrintWriter;
 import java.time.format.DateTimeFormatter;
@@ -39,7 +38,7 @@ public final class PlanText {
       new CoffeeText(screen, display, event).write(coffee);
     }
     plan.run().ifPresent(run -> new RunText(screen, display).write(plan, run));
-    shopping(plan.shopping(), display, screen);
+    new ShoppingText(screen, display).write(plan);
     list("Take care", plan.cautions(), screen, screen::caution);
     list(
         "Assumed and noticed",
@@ -58,30 +57,6 @@ public final class PlanText {
         .append(", ")
         .append(counted(coffees, "coffee", "coffees"))
         .toString();
-  }
-
-  private static void shopping(List<ShoppingLine> lines, Display display, Screen screen) {
-    if (lines.isEmpty()) {
-      return;
-    }
-    screen.gap();
-    screen.title("Shopping");
-    Table table = new Table(List.of("item", "needed", "buy", "cost"));
-    for (ShoppingLine line : lines) {
-      table.row(
-          List.of(
-              line.item(),
-              display.mass(line.amount()).toString(),
-              line.packs()
-                  .map(packs -> packs.count() + " × " + display.mass(packs.size()))
-                  .orElse(""),
-              line.packs()
-                  .flatMap(ShoppingLine.Packs::cost)
-                  .map(cost -> cost.toString().replace(' ', '\u00a0'))
-                  .orElse("")),
-          "");
-    }
-    table.print(screen);
   }
 
   private static void list(String title, List<Note> notes, Screen screen, Consumer<String> item) {

@@ -204,6 +204,7 @@ class RunCalendarTest {
         event.groups(),
         event.equipment(),
         event.kitchen(),
+        event.purchases(),
         event.defaults(),
         event.location());
   }

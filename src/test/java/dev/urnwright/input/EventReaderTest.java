@@ -198,7 +198,8 @@ class EventReaderTest {
         house.concentrate());
     assertEquals(Share.ofPercent(1.4), house.caffeine().high());
     assertEquals(
-        Optional.of(new Coffee.Bag(Mass.ofGrams(1000), Optional.of(Money.parse("26.50 EUR")))),
+        Optional.of(
+            new Coffee.Bag(Mass.ofGrams(1000), Optional.of(Money.parse("26.50 EUR")), Mass.ZERO)),
         house.bag());
 
     Coffee cold = read(MOST).coffee("cold");

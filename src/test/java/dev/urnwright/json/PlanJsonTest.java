@@ -266,7 +266,7 @@ class PlanJsonTest {
         coffee.profile(),
         coffee.concentrate(),
         coffee.caffeine(),
-        Optional.of(new Coffee.Bag(Mass.ofGrams(1000), Optional.of(price))),
+        Optional.of(new Coffee.Bag(Mass.ofGrams(1000), Optional.of(price), Mass.ZERO)),
         coffee.location());
   }
 
@@ -281,6 +281,7 @@ class PlanJsonTest {
         event.groups(),
         event.equipment(),
         event.kitchen(),
+        event.purchases(),
         event.defaults(),
         event.location());
   }

@@ -16,6 +16,7 @@ import dev.urnwright.event.Kitchen;
 import dev.urnwright.event.Paper;
 import dev.urnwright.event.Print;
 import dev.urnwright.event.Provision;
+import dev.urnwright.event.Purchases;
 import dev.urnwright.event.Serving;
 import dev.urnwright.event.Window;
 import dev.urnwright.problem.Location;
@@ -166,6 +167,7 @@ public final class Events {
         groups,
         equipment,
         Kitchen.USUAL,
+        Purchases.NONE,
         List.of(),
         SOMEWHERE);
   }

@@ -359,7 +359,7 @@ class LawsTest {
           for (int i = 0; i < plan.coffees().size(); i++) {
             near(
                 sum(plan.coffees().get(i).batches().stream().map(b -> b.brew().dose()).toList()),
-                grams(plan.shopping().get(i).amount()),
+                grams(plan.shopping().get(i).amount().mass()),
                 seed);
           }
         });

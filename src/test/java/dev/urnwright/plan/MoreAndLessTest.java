@@ -198,6 +198,7 @@ class MoreAndLessTest {
         groups,
         equipment,
         event.kitchen(),
+        event.purchases(),
         event.defaults(),
         event.location());
   }

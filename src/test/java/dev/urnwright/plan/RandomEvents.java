@@ -16,6 +16,7 @@ import dev.urnwright.event.Kitchen;
 import dev.urnwright.event.Paper;
 import dev.urnwright.event.Print;
 import dev.urnwright.event.Provision;
+import dev.urnwright.event.Purchases;
 import dev.urnwright.event.Serving;
 import dev.urnwright.event.TimeWindow;
 import dev.urnwright.event.Window;
@@ -82,6 +83,7 @@ public final class RandomEvents {
         groups,
         equipment(us),
         Kitchen.USUAL,
+        Purchases.NONE,
         List.of(),
         Events.SOMEWHERE);
   }

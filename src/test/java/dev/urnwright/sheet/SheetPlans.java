@@ -164,6 +164,7 @@ public final class SheetPlans {
         plain.groups(),
         plain.equipment(),
         plain.kitchen(),
+        plain.purchases(),
         plain.defaults(),
         plain.location());
   }
@@ -192,7 +193,8 @@ public final class SheetPlans {
         Optional.of(
             new Coffee.Bag(
                 Mass.ofGrams(1000),
-                Optional.of(new Money(new BigDecimal("26.50"), Currency.getInstance("EUR"))))),
+                Optional.of(new Money(new BigDecimal("26.50"), Currency.getInstance("EUR"))),
+                Mass.ZERO)),
         coffee.location());
   }
 

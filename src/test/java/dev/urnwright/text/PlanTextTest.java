@@ -205,6 +205,7 @@ class PlanTextTest {
         event.groups(),
         event.equipment(),
         event.kitchen(),
+        event.purchases(),
         event.defaults(),
         event.location());
   }
@@ -248,6 +249,7 @@ class PlanTextTest {
         metric.groups(),
         metric.equipment(),
         metric.kitchen(),
+        metric.purchases(),
         metric.defaults(),
         metric.location());
   }

@@ -17,6 +17,7 @@ import dev.urnwright.event.Kitchen;
 import dev.urnwright.event.Paper;
 import dev.urnwright.event.Print;
 import dev.urnwright.event.Provision;
+import dev.urnwright.event.Purchases;
 import dev.urnwright.event.Serving;
 import dev.urnwright.event.TimeWindow;
 import dev.urnwright.event.Window;
@@ -94,6 +95,7 @@ final class RandomEvents {
         groups,
         equipment(us),
         Kitchen.USUAL,
+        Purchases.NONE,
         List.of(),
         SOMEWHERE);
   }
@@ -147,7 +149,8 @@ final class RandomEvents {
             : Optional.of(
                 new Coffee.Bag(
                     Mass.ofGrams(250 * (1 + random.nextInt(5))),
-                    Optional.of(new Money(new BigDecimal("26.50"), Currency.getInstance("EUR"))))),
+                    Optional.of(new Money(new BigDecimal("26.50"), Currency.getInstance("EUR"))),
+                    Mass.ZERO)),
         SOMEWHERE);
   }
 
