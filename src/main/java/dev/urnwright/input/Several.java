@@ -9,7 +9,7 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 /**
  * A list of single values, or one of them by itself.
  *
- * @param each what each is
+ * @param each what each is: a single value
  * @param expected what is expected, in words, with an example
  * @param <T> what each becomes
  */
@@ -28,5 +28,13 @@ record Several<T>(Kind<T> each, String expected) implements Kind<List<T>> {
       each.read(value, problems).ifPresent(values::add);
     }
     return values.size() == list.getValue().size() ? Optional.of(values) : Optional.empty();
+  }
+
+  @Override
+  public Shape shape() {
+    if (each.shape() instanceof Shape.Value value) {
+      return new Shape.Parts(value, value);
+    }
+    throw new IllegalArgumentException("a list of single values: " + each.expected());
   }
 }

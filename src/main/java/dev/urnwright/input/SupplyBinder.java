@@ -40,12 +40,14 @@ final class SupplyBinder {
       Field.optional(
           "groups",
           new Several<>(
-              Located.of(Words.name("Visitors")),
+              Located.of(Words.name("Visitors").naming("groups")),
               "expected the name of a group, or several as [Visitors, Helpers]"),
           "only these groups");
   private static final Field<Located<String>> BREWER =
       Field.optional(
-          "brewer", Located.of(Words.name("Twin brewer")), "only batches on this kind of brewer");
+          "brewer",
+          Located.of(Words.name("Twin brewer").naming("brewers")),
+          "only batches on this kind of brewer");
   private static final Field<Located<Amount>> PACK =
       Field.optional(
           "pack",
