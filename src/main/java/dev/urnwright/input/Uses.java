@@ -13,6 +13,7 @@ final class Uses {
   private static final String EXPECTED =
       "expected an amount per cup, guest, batch, fill or event, such as 1 per cup or 20 ml per"
           + " cup, or: all the water, all the ice";
+  private static final int LONGEST = 60;
   private static final Pattern EACH =
       Pattern.compile("(.+?)\\s*(?:\\bper\\b|/)\\s*(cup|guest|batch|fill|event)");
   private static final Pattern ALL = Pattern.compile("all(?: the)? (water|ice)");
@@ -24,6 +25,9 @@ final class Uses {
   }
 
   private static Use parse(String text) {
+    if (text.length() > LONGEST) {
+      throw new UnreadableException(Words.quoted(text) + " is too long", EXPECTED);
+    }
     String words = text.strip().replaceAll("[\\s\\p{Z}]+", " ").toLowerCase(Locale.ROOT);
     Matcher all = ALL.matcher(words);
     if (all.matches()) {

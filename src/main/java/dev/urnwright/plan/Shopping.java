@@ -34,6 +34,7 @@ record Shopping(Event event, List<CoffeePlan> coffees, Optional<Run> run) {
       lines.add(
           new ShoppingLine(
               "Ice, of drinking water",
+              1,
               Amount.of(ice),
               Amount.nothing(Amount.Kind.MASS),
               Optional.empty(),
@@ -47,6 +48,7 @@ record Shopping(Event event, List<CoffeePlan> coffees, Optional<Run> run) {
     Optional<Coffee.Bag> bag = coffee.coffee().bag();
     return line(
         coffee.coffee().name(),
+        1,
         Amount.of(coffee.brewed().brew().dose()),
         Amount.of(bag.map(Coffee.Bag::onHand).orElse(Mass.ZERO)),
         bag.map(b -> new Supply.Pack(Amount.of(b.size()), b.price())),
@@ -54,9 +56,11 @@ record Shopping(Event event, List<CoffeePlan> coffees, Optional<Run> run) {
   }
 
   private ShoppingLine supply(Supply supply) {
+    long times = supply.use() instanceof Use.Each each ? number(each.per(), supply.takers()) : 1;
     return line(
         supply.name(),
-        needed(supply).times(1 + supply.takers().spare()).whole(),
+        times,
+        needed(supply, times).times(1 + supply.takers().spare()).whole(),
         supply.stock().onHand(),
         supply.stock().pack(),
         Optional.of(supply));
@@ -64,6 +68,7 @@ record Shopping(Event event, List<CoffeePlan> coffees, Optional<Run> run) {
 
   private static ShoppingLine line(
       String item,
+      long times,
       Amount needed,
       Amount onHand,
       Optional<Supply.Pack> pack,
@@ -71,19 +76,19 @@ record Shopping(Event event, List<CoffeePlan> coffees, Optional<Run> run) {
     Amount missing = needed.beyond(onHand);
     return new ShoppingLine(
         item,
+        times,
         needed,
         onHand,
         pack.map(p -> new Packs(missing.packsOf(p.size()), p.size(), p.price())),
         supply);
   }
 
-  private Amount needed(Supply supply) {
+  private Amount needed(Supply supply, long times) {
     if (supply.use() instanceof Use.AllWater) {
       return Amount.of(water());
     }
     if (supply.use() instanceof Use.Each each) {
-      return each.amount()
-          .times(number(each.per(), supply.takers()) * supply.takers().share().fraction());
+      return each.amount().times(times * supply.takers().share().fraction());
     }
     return Amount.of(ice());
   }

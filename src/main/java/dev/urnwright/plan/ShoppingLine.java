@@ -9,13 +9,20 @@ import java.util.Optional;
  * Something to buy.
  *
  * @param item what
+ * @param times how many cups, guests, batches or fills a supply is used for, before its share and
+ *     spare are counted; 1 where it isn't used by number
  * @param amount how much of it is needed
  * @param onHand how much of it there is; what is bought is the rest
  * @param packs in packs, when it comes in packs
  * @param supply as the user listed it; empty for coffee, and for ice that nobody listed
  */
 public record ShoppingLine(
-    String item, Amount amount, Amount onHand, Optional<Packs> packs, Optional<Supply> supply) {
+    String item,
+    long times,
+    Amount amount,
+    Amount onHand,
+    Optional<Packs> packs,
+    Optional<Supply> supply) {
   /** What is needed beyond what there is. */
   public Amount missing() {
     return amount.beyond(onHand);

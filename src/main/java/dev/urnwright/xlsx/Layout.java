@@ -18,7 +18,7 @@ import dev.urnwright.plan.Plan;
  * @param actions of the run, one row each
  * @param fillTimes one row for each fill on the clock
  * @param batchTimes one row for each batch on the clock
- * @param shopping one row for each coffee, and the ice
+ * @param shopping one row for each coffee, the ice, and each supply
  * @param order groups in the order in which their dispensers are filled
  * @param plannedBatches what can't follow: which brewer brews which batch
  * @param knots the measured points of extraction
@@ -76,7 +76,7 @@ record Layout(
         RunSheet.grid(time),
         RunTimesSheet.fills(units, time),
         RunTimesSheet.batches(time),
-        ShoppingSheet.grid(units),
+        ShoppingSheet.grid(plan),
         ReferenceSheet.order(),
         ReferenceSheet.plannedBatches(),
         ReferenceSheet.knots(),

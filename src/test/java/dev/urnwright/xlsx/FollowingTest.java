@@ -24,6 +24,9 @@ class FollowingTest {
   /** Formulas and planner agree to this, the table of densities included. */
   private static final double AGREED = 1e-3;
 
+  /** Another cost, the total, lines left out, cost per cup, margin, price, tax, tax, price. */
+  private static final int COST_ROWS = 9;
+
   private static Optional<Plan> plan(long shape, long numbers) {
     return new Planner().plan(new RandomEvents(shape, numbers, false).next()).value();
   }
@@ -89,7 +92,10 @@ class FollowingTest {
         Math.min(BatchesSheet.rows(a), BatchesSheet.rows(b)),
         List.of("unit", "planned", "gap", "knot", "way"));
     compared.grid(layout.fills(), Math.min(FillsSheet.rows(a), FillsSheet.rows(b)), List.of("gap"));
-    compared.grid(layout.shopping(), b.coffees().size(), List.of());
+    compared.grid(
+        layout.shopping(),
+        b.coffees().size() + b.event().purchases().supplies().size() + COST_ROWS,
+        List.of());
     return differences;
   }
 
@@ -122,6 +128,9 @@ class FollowingTest {
     }
 
     private static String shown(Cell cell) {
+      if (cell == null) {
+        return "";
+      }
       CellType type =
           cell.getCellType() == CellType.FORMULA
               ? cell.getCachedFormulaResultType()

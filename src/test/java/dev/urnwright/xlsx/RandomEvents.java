@@ -19,10 +19,12 @@ import dev.urnwright.event.Print;
 import dev.urnwright.event.Provision;
 import dev.urnwright.event.Purchases;
 import dev.urnwright.event.Serving;
+import dev.urnwright.event.Supply;
 import dev.urnwright.event.TimeWindow;
 import dev.urnwright.event.Window;
 import dev.urnwright.problem.Location;
 import dev.urnwright.quantity.Absorption;
+import dev.urnwright.quantity.Amount;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Extraction;
 import dev.urnwright.quantity.Mass;
@@ -95,9 +97,72 @@ final class RandomEvents {
         groups,
         equipment(us),
         Kitchen.USUAL,
-        Purchases.NONE,
+        purchases(groups),
         List.of(),
         SOMEWHERE);
+  }
+
+  /** Every use there is, so that each formula is followed. */
+  private Purchases purchases(List<GuestGroup> groups) {
+    Amount pack = Amount.ofPieces(20 + random.nextInt(80));
+    Amount one = Amount.ofPieces(1);
+    Amount some = Amount.of(Volume.ofMillilitres(10 + random.nextInt(20)));
+    Amount milk = Amount.of(Volume.ofLitres(1));
+    List<String> first = List.of(groups.get(0).name());
+    Optional<Volume> cup = Optional.of(groups.get(0).cup().size());
+    List<Supply> supplies = new ArrayList<>();
+    supplies.add(supply("Cups", each(one, Supply.Per.CUP), cup, List.of(), pack));
+    supplies.add(supply("Milk", each(some, Supply.Per.CUP), Optional.empty(), first, milk));
+    supplies.add(supply("Lids", each(one, Supply.Per.CUP), Optional.empty(), List.of(), pack));
+    supplies.add(supply("Napkins", each(one, Supply.Per.GUEST), cup, first, pack));
+    supplies.add(supply("Filters", each(one, Supply.Per.BATCH), Optional.empty(), List.of(), pack));
+    supplies.add(supply("Labels", each(one, Supply.Per.FILL), Optional.empty(), List.of(), pack));
+    supplies.add(supply("Cloths", each(one, Supply.Per.EVENT), Optional.empty(), List.of(), pack));
+    supplies.add(
+        supply("Water", new Supply.Use.AllWater(), Optional.empty(), List.of(), milk.times(5)));
+    supplies.add(
+        supply(
+            "Ice",
+            new Supply.Use.AllIce(),
+            Optional.empty(),
+            List.of(),
+            Amount.of(Mass.ofGrams(2000))));
+    return new Purchases(
+        supplies,
+        new Purchases.Costing(
+            Optional.of(Share.ofPercent(random.nextInt(60))),
+            Optional.of(Share.ofPercent(random.nextInt(20))),
+            List.of(new Purchases.Charge("Van", euros(random.nextInt(9000))))),
+        List.of());
+  }
+
+  private static Supply.Use each(Amount amount, Supply.Per per) {
+    return new Supply.Use.Each(amount, per);
+  }
+
+  private Supply supply(
+      String name, Supply.Use use, Optional<Volume> cup, List<String> groups, Amount pack) {
+    boolean drunk =
+        use instanceof Supply.Use.Each each
+            && (each.per() == Supply.Per.CUP || each.per() == Supply.Per.GUEST);
+    return new Supply(
+        name,
+        use,
+        new Supply.Takers(
+            Share.ofPercent(drunk ? random.nextInt(101) : 100),
+            random.nextInt(30) / 100.0,
+            cup,
+            groups,
+            Optional.empty()),
+        new Supply.Stock(
+            Optional.of(new Supply.Pack(pack, Optional.of(euros(random.nextInt(1000))))),
+            pack.times(random.nextInt(3) / 2.0).whole()),
+        Optional.empty(),
+        SOMEWHERE);
+  }
+
+  private static Money euros(int cents) {
+    return new Money(BigDecimal.valueOf(cents, 2), Currency.getInstance("EUR"));
   }
 
   private Provision provision() {
