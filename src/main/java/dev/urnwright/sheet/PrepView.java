@@ -45,8 +45,29 @@ public record PrepView(Heading heading, Before before, OnTheDaySheets onTheDay, 
    * @param shopping what to buy
    * @param remarks cautions and assumptions
    * @param labels for the dispensers, two in a row
+   * @param purchasing what to load, and what it costs
    */
-  public record Closing(List<ShoppingRow> shopping, Remarks remarks, List<LabelRow> labels) {}
+  public record Closing(
+      List<ShoppingRow> shopping, Remarks remarks, List<LabelRow> labels, Purchasing purchasing) {}
+
+  /**
+   * What to load, and what it costs.
+   *
+   * @param packing to tick off, part by part
+   * @param cards for the milk table, two in a row
+   * @param costs for the firm alone, when any price is known
+   * @param quote for the client, when there is a price
+   */
+  public record Purchasing(
+      List<PackingPart> packing,
+      List<CardRow> cards,
+      Optional<CostSheet> costs,
+      Optional<QuoteSheet> quote) {
+    /** Whether there is a milk table. */
+    public boolean anyCards() {
+      return !cards.isEmpty();
+    }
+  }
 
   /** The drawn parts of the run, by their numbers. */
   public List<TimelineView> timelines() {
@@ -68,6 +89,14 @@ public record PrepView(Heading heading, Before before, OnTheDaySheets onTheDay, 
             CorrectionTable.of(plan, display),
             LadderTable.of(plan, display),
             ChartView.of(plan, display)),
-        new Closing(ShoppingRow.of(plan, display), Remarks.of(plan), LabelRow.of(plan, display)));
+        new Closing(
+            ShoppingRow.of(plan, display),
+            Remarks.of(plan),
+            LabelRow.of(plan, display),
+            new Purchasing(
+                PackingPart.of(plan, display),
+                CardRow.of(plan),
+                CostSheet.of(plan, display),
+                QuoteSheet.of(plan, display))));
   }
 }

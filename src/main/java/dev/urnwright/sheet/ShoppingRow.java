@@ -3,7 +3,6 @@ package dev.urnwright.sheet;
 import dev.urnwright.event.Supply;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.ShoppingLine;
-import dev.urnwright.quantity.Amount;
 import dev.urnwright.quantity.Display;
 import java.util.List;
 import java.util.Optional;
@@ -44,12 +43,10 @@ record ShoppingRow(
    *
    * @param count how many
    * @param size of one
-   * @param pieces whether it is counted, so that the size is a bare number
    */
-  record PackText(long count, String size, boolean pieces) {
+  record PackText(long count, String size) {
     static PackText of(ShoppingLine.Packs packs, Display display) {
-      return new PackText(
-          packs.count(), display.amount(packs.size()), packs.size().kind() == Amount.Kind.PIECES);
+      return new PackText(packs.count(), display.amount(packs.size()));
     }
   }
 }

@@ -114,6 +114,16 @@ class ReadmeTest {
     assertEquals(List.of("0", "1", "2", "70"), found("(?m)^\\| (\\d+) \\|"));
   }
 
+  /** By hand: 100 cups and 5 % to spare are 105; 35 are there, so 70 are missing, in fifties. */
+  @Test
+  void theSuppliesFitTheSmallestEvent() throws IOException {
+    List<String> lines = found("(?ms)^<!-- more lines of the smallest event -->\n```\n(.*?)^```");
+    assertEquals(1, lines.size());
+    String event = found("(?ms)^```yaml\n(.*?)^```").get(0) + lines.get(0);
+    String printed = spaced(plan(event).out()).replaceAll(" +", " ");
+    assertTrue(printed.contains("Paper cups 200 ml 105 35 2 × 50 6.90 EUR"), printed);
+  }
+
   private Run plan(String event) throws IOException {
     Path file = Files.writeString(folder.resolve("event.yaml"), event);
     return Run.of("plan", file, "--no-sheets");

@@ -1,0 +1,44 @@
+package dev.urnwright.sheet;
+
+import dev.urnwright.plan.PackingLine;
+import dev.urnwright.plan.Plan;
+import dev.urnwright.quantity.Display;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A part of the load, to tick off.
+ *
+ * @param title of the part
+ * @param rows what to take along
+ */
+record PackingPart(String title, List<Row> rows) {
+  static List<PackingPart> of(Plan plan, Display display) {
+    List<PackingLine> lines = plan.packing();
+    return Arrays.stream(PackingLine.Part.values())
+        .map(
+            part ->
+                new PackingPart(
+                    part.words(),
+                    lines.stream()
+                        .filter(line -> line.part() == part)
+                        .map(line -> Row.of(line, display))
+                        .toList()))
+        .filter(part -> !part.rows().isEmpty())
+        .toList();
+  }
+
+  /**
+   * Something to take along.
+   *
+   * @param item what
+   * @param amount how much or how many, when the plan knows
+   * @param detail numbers, circuits, stations; may be empty
+   */
+  record Row(Name item, Optional<String> amount, String detail) {
+    private static Row of(PackingLine line, Display display) {
+      return new Row(new Name(line.item()), line.amount().map(display::amount), line.detail());
+    }
+  }
+}
