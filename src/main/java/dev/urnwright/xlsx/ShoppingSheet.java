@@ -40,7 +40,7 @@ final class ShoppingSheet {
             new Column("share", "Share of them", Format.SHARE, 8),
             new Column("spare", "Spare", Format.SHARE, 7),
             new Column("amount", "Needed", Format.COUNT, 10),
-            new Column("unit", "Unit", Format.TEXT, 7),
+            new Column("unit", "Unit", Format.TEXT, 9),
             new Column("onHand", "On hand", ANY, 9),
             new Column("bag", "Pack", ANY, 9),
             new Column("bags", "Packs", Format.COUNT, 7),
