@@ -51,6 +51,9 @@ class ArchitectureTest {
   static final ArchRule PLAN =
       knowsOnly("plan", "demand", "brew", "schedule", "event", "quantity", "problem");
 
+  @ArchTest
+  static final ArchRule JOURNAL = knowsOnly("journal", "brew", "event", "quantity", "problem");
+
   @ArchTest static final ArchRule DAY = knowsOnly("day", below("plan"));
 
   @ArchTest static final ArchRule SHEET = knowsOnly("sheet", below("plan"));
@@ -61,9 +64,11 @@ class ArchitectureTest {
 
   @ArchTest static final ArchRule XLSX = knowsOnly("xlsx", below("form", "input", "sheet", "plan"));
 
-  @ArchTest static final ArchRule JSON = knowsOnly("json", below("sheet", "plan", "day", "input"));
+  @ArchTest
+  static final ArchRule JSON = knowsOnly("json", below("sheet", "plan", "day", "journal", "input"));
 
-  @ArchTest static final ArchRule TEXT = knowsOnly("text", below("sheet", "plan", "day"));
+  @ArchTest
+  static final ArchRule TEXT = knowsOnly("text", below("sheet", "plan", "day", "journal"));
 
   @ArchTest static final ArchRule CALENDAR = knowsOnly("calendar", below("sheet", "plan"));
 
@@ -94,6 +99,12 @@ class ArchitectureTest {
   @ArchTest static final ArchRule FLYING_SAUCER = library("org.xhtmlrenderer..", "pdf");
 
   @ArchTest static final ArchRule MUSTACHE = library("com.samskivert..", "pdf");
+
+  @ArchTest static final ArchRule SQL = library("java.sql..", "journal");
+
+  @ArchTest static final ArchRule MIGRATION = library("org.flywaydb..", "journal");
+
+  @ArchTest static final ArchRule CSV = library("org.apache.commons.csv..", "journal");
 
   @ArchTest static final ArchRule DRAWING = library("java.awt..", "chart", "pdf");
 

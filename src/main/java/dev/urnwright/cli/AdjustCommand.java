@@ -6,6 +6,8 @@ import dev.urnwright.day.Adjuster;
 import dev.urnwright.day.Adjustment;
 import dev.urnwright.day.Happened;
 import dev.urnwright.day.Happened.Standing;
+import dev.urnwright.journal.Journal;
+import dev.urnwright.journal.JournalException;
 import dev.urnwright.json.AdjustmentJson;
 import dev.urnwright.pdf.PrepSheets;
 import dev.urnwright.plan.Batch;
@@ -18,6 +20,7 @@ import dev.urnwright.text.AdjustmentText;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -30,6 +33,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -44,6 +48,8 @@ import picocli.CommandLine.Spec;
       "%nTells what goes into each dispenser still to fill, what to add to one that is diluted"
           + " already, and how to brew the batches to come. Without --batch or --holds it asks,"
           + " one thing at a time.",
+      "%nEach batch goes into the journal, and those of the same event that were measured before"
+          + " count too (--no-journal for neither).",
       "%nWrites NAME-left.pdf, the sheets of what is left to do, unless --no-sheets. A bare number"
           + " is in grams, or in ounces with US units; 1.81, 1,81 and 1.81 %% are the same reading."
     },
@@ -92,6 +98,13 @@ final class AdjustCommand extends Subcommand implements Callable<Integer> {
   @Option(names = "--replace", description = "write over files that Urnwright didn't write, too")
   private boolean replace;
 
+  @Mixin private JournalOption journal = new JournalOption();
+
+  @Option(
+      names = "--no-journal",
+      description = "write nothing down, and know nothing of batches measured before")
+  private boolean noJournal;
+
   AdjustCommand(Console console) {
     super(console);
   }
@@ -139,7 +152,7 @@ final class AdjustCommand extends Subcommand implements Callable<Integer> {
       console().out().println("Nothing was changed.");
       return ExitCode.DONE;
     }
-    Adjustment adjustment = new Adjuster(plan).adjust(happened.get());
+    Adjustment adjustment = new Adjuster(plan).adjust(inJournal(plan, happened.get()));
     if (json) {
       new AdjustmentJson(Version.number()).write(adjustment, console().out());
     } else {
@@ -149,6 +162,20 @@ final class AdjustCommand extends Subcommand implements Callable<Integer> {
       writeSheets(adjustment.left().get());
     }
     return adjustment.stands() ? ExitCode.DONE : ExitCode.PROBLEMS;
+  }
+
+  /** Written down first: a batch that was measured is never lost again. */
+  private Happened inJournal(Plan plan, Happened now) throws RefusedException {
+    if (noJournal) {
+      return now;
+    }
+    EventJournal of = new EventJournal(plan, Clock.systemDefaultZone());
+    try (Journal open = journal.open()) {
+      of.write(now, open);
+      return of.withEarlier(now, open);
+    } catch (JournalException e) {
+      throw JournalOption.refused(e);
+    }
   }
 
   private void writeSheets(Plan left) throws IOException, RefusedException {

@@ -77,6 +77,7 @@ public final class Main {
         .addSubcommand(new BeginCommand(console))
         .addSubcommand(new ConvertCommand(console))
         .addSubcommand(new AdjustCommand(console))
+        .addSubcommand(JournalCommand.with(console))
         .addSubcommand(new ChartCommand(console))
         .addSubcommand(new TemplatesCommand(console))
         .addSubcommand(new SchemaCommand(console))

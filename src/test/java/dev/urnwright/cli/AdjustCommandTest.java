@@ -118,7 +118,9 @@ class AdjustCommandTest {
 
   @Test
   void aFullUrnGetsSomeDrawnOffFirst() {
-    Run run = Run.of("adjust", event, "--no-sheets", "--holds", "coffee-F1=7.7kg at 1,40");
+    Run run =
+        Run.of(
+            "adjust", event, "--no-journal", "--no-sheets", "--holds", "coffee-F1=7.7kg at 1,40");
     // Full: 8 l at 92 °C (963.97 g/l) are 7711.7 g. Kept: 7711.7 × 1.25/1.40 = 6885.5 g, so 815 g
     // off; then 6885 × 0.15/1.25 = 826.2 g of water.
     assertEquals(ExitCode.DONE, run.code(), run.err());
@@ -138,10 +140,11 @@ class AdjustCommandTest {
   }
 
   private void assertMisuse(String message, Object... options) {
-    Object[] arguments = new Object[options.length + 2];
+    Object[] arguments = new Object[options.length + 3];
     arguments[0] = "adjust";
     arguments[1] = event;
-    System.arraycopy(options, 0, arguments, 2, options.length);
+    arguments[2] = "--no-journal";
+    System.arraycopy(options, 0, arguments, 3, options.length);
     Run run = Run.of(arguments);
     assertEquals(ExitCode.MISUSE, run.code(), run.out() + run.err());
     assertTrue(run.err().replace('\u00a0', ' ').contains(message), run.err());
@@ -172,6 +175,7 @@ class AdjustCommandTest {
                 ""),
             "adjust",
             event,
+            "--no-journal",
             "--no-sheets");
     assertEquals("", run.err());
     assertEquals(ExitCode.DONE, run.code());
@@ -187,11 +191,54 @@ class AdjustCommandTest {
   @Test
   void leavingOrGoingSilentChangesNothing() {
     for (String typed : new String[] {"", "q\n", "\n\n"}) {
-      Run run = Run.answering(typed, "adjust", event);
+      Run run = Run.answering(typed, "adjust", event, "--no-journal");
       assertEquals(ExitCode.DONE, run.code(), run.err());
       assertTrue(run.out().endsWith("Nothing was changed.\n"), run.out());
     }
     assertFalse(Files.exists(folder.resolve("supper-left.pdf")));
+  }
+
+  @Test
+  void theSecondBatchOfTheMorningKnowsTheFirst() throws IOException {
+    Path journal = folder.resolve("brews.db");
+    Run first =
+        Run.of(
+            "adjust",
+            event,
+            "--journal",
+            journal,
+            "--no-sheets",
+            "--batch",
+            "coffee-1",
+            "--beverage",
+            "3660",
+            "--reading",
+            "1.8",
+            "--reading",
+            "1.8",
+            "--reading",
+            "1.8");
+    assertEquals(ExitCode.DONE, first.code(), first.err());
+    JsonNode second =
+        json(
+            Run.of(
+                "adjust",
+                event,
+                "--journal",
+                journal,
+                "--no-sheets",
+                "--json",
+                "--batch",
+                "coffee-2",
+                "--reading",
+                "1.9",
+                "--reading",
+                "1.9",
+                "--reading",
+                "1.9"));
+    assertEquals(2, second.at("/coffees/0/measured").size());
+    Run list = Run.of("journal", "list", "--journal", journal);
+    assertTrue(list.out().contains("2\u00a0batches"), list.out());
   }
 
   private static JsonNode json(Run run) throws IOException {

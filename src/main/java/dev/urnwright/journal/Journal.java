@@ -1,0 +1,213 @@
+package dev.urnwright.journal;
+
+import dev.urnwright.journal.BrewEntry.Occasion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import javax.sql.DataSource;
+import org.postgresql.ds.PGSimpleDataSource;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteConfig.JournalMode;
+import org.sqlite.SQLiteConfig.SynchronousMode;
+import org.sqlite.SQLiteConfig.TransactionMode;
+import org.sqlite.SQLiteDataSource;
+
+/**
+ * A journal that is open. What a method has written is durable when it returns; several programs
+ * may use one journal at the same time.
+ */
+public final class Journal implements AutoCloseable {
+  private static final int PATIENCE_MILLISECONDS = 20_000;
+
+  private final JournalAddress address;
+  private final Connection connection;
+  private final BrewTable brews;
+  private final ServiceTable services;
+
+  private Journal(JournalAddress address, Connection connection) {
+    this.address = address;
+    this.connection = connection;
+    this.brews = new BrewTable(connection);
+    this.services = new ServiceTable(connection);
+  }
+
+  /**
+   * Opens a journal; a file that isn't there is made.
+   *
+   * @throws JournalException if it can't be had, or is of a newer program
+   */
+  public static Journal open(JournalAddress address) throws JournalException {
+    try {
+      if (address.file().isPresent()) {
+        makeFolder(address.file().get());
+      }
+      DataSource source = address.file().isPresent() ? file(address.url()) : server(address.url());
+      Connection connection = source.getConnection();
+      try {
+        Schema.update(connection, source, address.shown());
+        connection.setAutoCommit(false);
+        return new Journal(address, connection);
+      } catch (JournalException | SQLException e) {
+        connection.close();
+        throw e;
+      }
+    } catch (SQLException | IOException e) {
+      throw new JournalException(
+          address.shown() + ": can't be opened as a journal: " + reason(e), e);
+    }
+  }
+
+  /** Whether a journal stands at that place already. */
+  public static boolean exists(JournalAddress address) {
+    return address.file().map(Files::exists).orElse(true);
+  }
+
+  private static void makeFolder(Path file) throws IOException {
+    Path folder = file.toAbsolutePath().getParent();
+    if (folder != null) {
+      Files.createDirectories(folder);
+    }
+  }
+
+  /** Each commit is on the disk; a writer waits for another instead of failing. */
+  private static DataSource file(String url) {
+    SQLiteConfig config = new SQLiteConfig();
+    config.setJournalMode(JournalMode.WAL);
+    config.setSynchronous(SynchronousMode.FULL);
+    config.setTransactionMode(TransactionMode.IMMEDIATE);
+    config.setBusyTimeout(PATIENCE_MILLISECONDS);
+    config.enforceForeignKeys(true);
+    SQLiteDataSource source = new SQLiteDataSource(config);
+    source.setUrl(url);
+    return source;
+  }
+
+  private static DataSource server(String url) {
+    PGSimpleDataSource source = new PGSimpleDataSource();
+    source.setURL(url);
+    Optional.ofNullable(System.getenv("PGUSER"))
+        .ifPresent(
+            user -> {
+              if (source.getUser() == null) {
+                source.setUser(user);
+              }
+            });
+    Optional.ofNullable(System.getenv("URNWRIGHT_JOURNAL_PASSWORD"))
+        .or(() -> Optional.ofNullable(System.getenv("PGPASSWORD")))
+        .ifPresent(source::setPassword);
+    return source;
+  }
+
+  /** Adds a batch. An entry that is there already, by its id, is left as it is. */
+  public void add(BrewEntry entry) throws JournalException {
+    write(() -> brews.add(entry));
+  }
+
+  /** Adds many, all or none. */
+  public void addAll(List<BrewEntry> entries, List<ServiceEntry> served) throws JournalException {
+    write(
+        () -> {
+          for (BrewEntry entry : entries) {
+            brews.add(entry);
+          }
+          for (ServiceEntry entry : served) {
+            services.add(entry);
+          }
+        });
+  }
+
+  /** Adds what a group drank. */
+  public void add(ServiceEntry entry) throws JournalException {
+    write(() -> services.add(entry));
+  }
+
+  /** Puts batches in the place of those with their ids, all or none. */
+  public void putAll(List<BrewEntry> entries) throws JournalException {
+    write(
+        () -> {
+          for (BrewEntry entry : entries) {
+            brews.remove(entry.id());
+            brews.add(entry);
+          }
+        });
+  }
+
+  /** Removes an entry of either kind; false when there is none of that id. */
+  public boolean remove(UUID id) throws JournalException {
+    int[] removed = new int[1];
+    write(() -> removed[0] = brews.remove(id) + services.remove(id));
+    return removed[0] > 0;
+  }
+
+  /** All batches, the oldest first. */
+  public List<BrewEntry> brews() throws JournalException {
+    return read(brews::all);
+  }
+
+  /** The batches of one event, the oldest first. */
+  public List<BrewEntry> brewsOf(Occasion occasion) throws JournalException {
+    return brews().stream().filter(entry -> entry.occasion().equals(occasion)).toList();
+  }
+
+  /** All that groups drank, the oldest first. */
+  public List<ServiceEntry> services() throws JournalException {
+    return read(services::all);
+  }
+
+  @Override
+  public void close() throws JournalException {
+    try {
+      connection.close();
+    } catch (SQLException e) {
+      throw new JournalException(address.shown() + ": " + reason(e), e);
+    }
+  }
+
+  /** What is done with the tables. */
+  private interface Work {
+    void run() throws SQLException;
+  }
+
+  /** What is asked of them. */
+  private interface Question<T> {
+    T ask() throws SQLException;
+  }
+
+  private void write(Work work) throws JournalException {
+    try {
+      work.run();
+      connection.commit();
+    } catch (SQLException e) {
+      rollBack();
+      throw new JournalException(address.shown() + ": nothing was written: " + reason(e), e);
+    }
+  }
+
+  private <T> T read(Question<T> question) throws JournalException {
+    try {
+      T answer = question.ask();
+      connection.commit();
+      return answer;
+    } catch (SQLException | IllegalArgumentException e) {
+      rollBack();
+      throw new JournalException(address.shown() + ": can't be read: " + reason(e), e);
+    }
+  }
+
+  private void rollBack() {
+    try {
+      connection.rollback();
+    } catch (SQLException lost) {
+      // the connection is gone, and with it what was not committed
+    }
+  }
+
+  private static String reason(Exception e) {
+    return String.valueOf(e.getMessage()).lines().findFirst().orElse("no reason given");
+  }
+}

@@ -1,0 +1,128 @@
+package dev.urnwright.journal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.urnwright.brew.Readings;
+import dev.urnwright.brew.WeighedBatch;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** A journal in a file, and on a server where URNWRIGHT_TEST_POSTGRESQL names one. */
+class JournalTest {
+  @TempDir static Path folder;
+
+  static Stream<JournalAddress> places() {
+    Stream<JournalAddress> file =
+        Stream.of(JournalAddress.of(folder.resolve(UUID.randomUUID() + ".db").toString()));
+    Optional<JournalAddress> server =
+        Optional.ofNullable(System.getenv("URNWRIGHT_TEST_POSTGRESQL")).map(JournalAddress::of);
+    return Stream.concat(file, server.stream());
+  }
+
+  @ParameterizedTest
+  @MethodSource("places")
+  void givesBackWhatWasWritten(JournalAddress address) throws JournalException {
+    BrewEntry brew = Entries.brew("house-1", 480, 6240, 5200.5);
+    BrewEntry bare =
+        new BrewEntry(
+            UUID.randomUUID(),
+            brew.recordedAt().plusSeconds(1),
+            new BrewEntry.Occasion("Kaffee für 40 – ½ Liter 'x'; drop table", Optional.empty()),
+            "b",
+            "Ñandú",
+            Optional.empty(),
+            brew.method(),
+            brew.steamLoss(),
+            new WeighedBatch(
+                brew.weighed().dose(),
+                brew.weighed().brewWater(),
+                Optional.empty(),
+                Readings.NONE));
+    ServiceEntry served = Entries.service("Early", 9000, 1200);
+    try (Journal journal = Journal.open(address)) {
+      journal.add(brew);
+      journal.addAll(List.of(bare, brew), List.of(served));
+    }
+    try (Journal journal = Journal.open(address)) {
+      assertTrue(journal.brews().containsAll(List.of(brew, bare)));
+      assertEquals(1, journal.brews().stream().filter(brew::equals).count(), "once by its id");
+      assertTrue(journal.services().contains(served));
+      assertTrue(journal.brewsOf(Entries.SUPPER).contains(brew));
+      assertFalse(journal.brewsOf(Entries.SUPPER).contains(bare));
+      assertTrue(journal.remove(brew.id()));
+      assertFalse(journal.remove(brew.id()));
+      assertFalse(journal.brews().contains(brew));
+      assertTrue(journal.remove(bare.id()) && journal.remove(served.id()));
+    }
+  }
+
+  @Test
+  void aJournalOfANewerProgramIsLeftAlone() throws Exception {
+    Path file = folder.resolve("newer.db");
+    JournalAddress address = JournalAddress.of(file.toString());
+    Journal.open(address).close();
+    try (Connection connection = DriverManager.getConnection(address.url());
+        Statement statement = connection.createStatement()) {
+      statement.execute(
+          "insert into urnwright_schema select installed_rank + 1, '99', description, type, script,"
+              + " checksum, installed_by, installed_on, execution_time, success"
+              + " from urnwright_schema where version = '1'");
+    }
+    JournalException refused =
+        assertThrows(JournalException.class, () -> Journal.open(address).close());
+    assertEquals(
+        file + ": was written by a newer Urnwright; use that, or another journal",
+        refused.getMessage());
+  }
+
+  @Test
+  void whatIsNoJournalIsRefusedInWords() throws Exception {
+    Path file = Files.writeString(folder.resolve("notes.txt"), "buy milk\n".repeat(200));
+    JournalException refused =
+        assertThrows(
+            JournalException.class, () -> Journal.open(JournalAddress.of(file.toString())).close());
+    assertTrue(refused.getMessage().startsWith(file + ": "), refused.getMessage());
+    assertEquals("buy milk\n".repeat(200), Files.readString(file));
+  }
+
+  @Test
+  void isKeptWhereThatSystemKeepsThings() {
+    assertEquals(
+        Path.of("/home/ana/.local/share/urnwright/journal.db"),
+        place(Map.of("HOME", "/home/ana"), "Linux"));
+    assertEquals(
+        Path.of("/data/urnwright/journal.db"),
+        place(Map.of("HOME", "/home/ana", "XDG_DATA_HOME", "/data"), "Linux"));
+    assertEquals(
+        Path.of("/Users/ana/Library/Application Support/Urnwright/journal.db"),
+        place(Map.of("HOME", "/Users/ana"), "Mac OS X"));
+    assertEquals(
+        Path.of("/x.db"), place(Map.of("HOME", "/h", "URNWRIGHT_JOURNAL", "/x.db"), "Linux"));
+  }
+
+  @Test
+  void aServerIsShownWithoutWhatMayBeSecret() {
+    assertEquals(
+        "jdbc:postgresql://db/urn",
+        JournalAddress.of("jdbc:postgresql://db/urn?user=a&password=b").shown());
+  }
+
+  private static Path place(Map<String, String> environment, String system) {
+    return JournalAddress.meant(Optional.empty(), environment, system).file().orElseThrow();
+  }
+}
