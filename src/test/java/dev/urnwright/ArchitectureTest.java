@@ -56,13 +56,18 @@ class ArchitectureTest {
 
   @ArchTest static final ArchRule DAY = knowsOnly("day", below("plan"));
 
-  @ArchTest static final ArchRule SHEET = knowsOnly("sheet", below("plan"));
+  @ArchTest static final ArchRule REPORT = knowsOnly("report", below("plan", "day", "journal"));
+
+  @ArchTest
+  static final ArchRule SHEET = knowsOnly("sheet", below("plan", "day", "journal", "report"));
 
   @ArchTest static final ArchRule CHART = knowsOnly("chart", below("sheet", "plan"));
 
-  @ArchTest static final ArchRule PDF = knowsOnly("pdf", below("chart", "sheet", "plan"));
+  @ArchTest static final ArchRule PDF = knowsOnly("pdf", below("chart", "sheet", "plan", "report"));
 
-  @ArchTest static final ArchRule XLSX = knowsOnly("xlsx", below("form", "input", "sheet", "plan"));
+  @ArchTest
+  static final ArchRule XLSX =
+      knowsOnly("xlsx", below("form", "input", "sheet", "plan", "day", "journal", "report"));
 
   @ArchTest
   static final ArchRule JSON = knowsOnly("json", below("sheet", "plan", "day", "journal", "input"));

@@ -65,7 +65,8 @@ record EventJournal(Plan plan, Clock clock) {
         weighed);
   }
 
-  private Occasion occasion() {
+  /** What its entries stand under. */
+  Occasion occasion() {
     return new Occasion(
         plan.event().name(), plan.event().date().or(() -> Optional.of(LocalDate.now(clock))));
   }

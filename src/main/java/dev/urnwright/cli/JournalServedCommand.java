@@ -1,6 +1,5 @@
 package dev.urnwright.cli;
 
-import dev.urnwright.journal.BrewEntry.Occasion;
 import dev.urnwright.journal.Journal;
 import dev.urnwright.journal.JournalException;
 import dev.urnwright.journal.ServiceEntry;
@@ -13,6 +12,7 @@ import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Share;
 import dev.urnwright.quantity.UnreadableException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -143,7 +143,7 @@ final class JournalServedCommand extends Subcommand implements Callable<Integer>
               return new ServiceEntry(
                   UUID.randomUUID(),
                   Instant.now(),
-                  new Occasion(plan.event().name(), plan.event().date()),
+                  new EventJournal(plan, Clock.systemDefaultZone()).occasion(),
                   kind,
                   row.group().name(),
                   row.coffee().name(),

@@ -78,6 +78,7 @@ public final class Main {
         .addSubcommand(new ConvertCommand(console))
         .addSubcommand(new AdjustCommand(console))
         .addSubcommand(JournalCommand.with(console))
+        .addSubcommand(new ReportCommand(console))
         .addSubcommand(new ChartCommand(console))
         .addSubcommand(new TemplatesCommand(console))
         .addSubcommand(new SchemaCommand(console))

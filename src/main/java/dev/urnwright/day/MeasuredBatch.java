@@ -32,7 +32,7 @@ public record MeasuredBatch(
    * @param brewing what the plan brewed by
    * @throws IllegalArgumentException if no beverage can have come of it
    */
-  static MeasuredBatch of(Batch planned, WeighedBatch weighed, BrewModel brewing) {
+  public static MeasuredBatch of(Batch planned, WeighedBatch weighed, BrewModel brewing) {
     Share steam = brewing.steamLoss();
     Absorption kept = weighed.absorption(steam).orElse(brewing.absorption());
     double left = weighed.brewWater().grams() * (1 - steam.fraction());

@@ -159,6 +159,11 @@ public final class Journal implements AutoCloseable {
     return read(services::all);
   }
 
+  /** What the groups of one event drank, the oldest first. */
+  public List<ServiceEntry> servicesOf(Occasion occasion) throws JournalException {
+    return services().stream().filter(entry -> entry.occasion().equals(occasion)).toList();
+  }
+
   @Override
   public void close() throws JournalException {
     try {

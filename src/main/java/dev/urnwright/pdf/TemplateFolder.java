@@ -43,7 +43,8 @@ public final class TemplateFolder {
   /** The names of the shipped files that sheets are made from, all that may be changed. */
   public static Set<String> names() throws IOException {
     Set<String> names = new LinkedHashSet<>();
-    for (String sheets : new String[] {PrepSheets.TEMPLATE, ChartPage.TEMPLATE}) {
+    for (String sheets :
+        new String[] {PrepSheets.TEMPLATE, ChartPage.TEMPLATE, ReportSheets.TEMPLATE}) {
       SHIPPED.collect(sheets, names);
     }
     return names;

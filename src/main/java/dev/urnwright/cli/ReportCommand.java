@@ -1,0 +1,96 @@
+package dev.urnwright.cli;
+
+import dev.urnwright.journal.Journal;
+import dev.urnwright.journal.JournalException;
+import dev.urnwright.pdf.ReportSheets;
+import dev.urnwright.pdf.TemplateFolder;
+import dev.urnwright.plan.Plan;
+import dev.urnwright.problem.Checked;
+import dev.urnwright.report.EventReport;
+import dev.urnwright.sheet.ReportView;
+import dev.urnwright.text.ReportText;
+import dev.urnwright.xlsx.ReportWorkbook;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Tells what became of an event. */
+@Command(
+    name = "report",
+    header = "After the event: planned against measured, what came back, what that cost.",
+    description = {
+      "%nTakes what 'adjust' and 'journal served' wrote into the journal under the event's name and"
+          + " day (today, when the event has none). Writes NAME-report.pdf and NAME-report.xlsx"
+          + " beside the event.",
+      "%nWhat was not measured is said to be so."
+    },
+    footer = "  urnwright report supper.yaml")
+final class ReportCommand extends Subcommand implements Callable<Integer> {
+  @Parameters(paramLabel = "FILE", description = "the event file")
+  private Path file = Path.of("");
+
+  @Mixin private JournalOption journal = new JournalOption();
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "DIR",
+      description = "write the files into this folder")
+  private Optional<Path> folder = Optional.empty();
+
+  @Option(names = "--no-sheets", description = "write no files")
+  private boolean noSheets;
+
+  @Option(names = "--replace", description = "write over files that Urnwright didn't write, too")
+  private boolean replace;
+
+  ReportCommand(Console console) {
+    super(console);
+  }
+
+  @Override
+  public Integer call() throws IOException, RefusedException {
+    Checked<Plan> checked = Planning.plan(file);
+    if (checked.value().isEmpty()) {
+      console().problems(checked.problems(), "nothing was written");
+      return ExitCode.PROBLEMS;
+    }
+    Plan plan = checked.value().get();
+    EventReport report;
+    try (Journal open = journal.open()) {
+      EventJournal of = new EventJournal(plan, Clock.systemDefaultZone());
+      report = EventReport.of(plan, open.brewsOf(of.occasion()), open.servicesOf(of.occasion()));
+    } catch (JournalException e) {
+      throw JournalOption.refused(e);
+    }
+    new ReportText(console().palette()).write(ReportView.of(report), console().out());
+    if (!noSheets) {
+      write(report);
+    }
+    return ExitCode.DONE;
+  }
+
+  private void write(EventReport report) throws IOException, RefusedException {
+    OutputFile.Existing existing =
+        replace ? OutputFile.Existing.REPLACE : OutputFile.Existing.REPLACE_OURS;
+    try (OutputFile sheets = OutputFile.at(FileNames.of(file, folder, "-report.pdf"), existing);
+        OutputFile workbook = OutputFile.at(FileNames.of(file, folder, "-report.xlsx"), existing)) {
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      ReportSheets.write(report, TemplateFolder.SHIPPED, bytes);
+      sheets.writeAside(bytes.toByteArray());
+      bytes.reset();
+      ReportWorkbook.write(report, bytes);
+      workbook.writeAside(bytes.toByteArray());
+      sheets.putInPlace();
+      workbook.putInPlace();
+      console().out().println("wrote " + sheets.target());
+      console().out().println("wrote " + workbook.target());
+    }
+  }
+}

@@ -1,0 +1,24 @@
+package dev.urnwright.pdf;
+
+import dev.urnwright.report.EventReport;
+import dev.urnwright.sheet.ReportView;
+import java.io.IOException;
+import java.io.OutputStream;
+
+/** Prints what became of an event. */
+public final class ReportSheets {
+  static final String TEMPLATE = "report.xhtml";
+
+  private ReportSheets() {}
+
+  /**
+   * Writes a part for each coffee, on the event's paper. The stream stays open.
+   *
+   * @throws IOException if the stream can't be written to
+   * @throws BrokenTemplateException if a template of the firm's own is wrong
+   */
+  public static void write(EventReport report, TemplateFolder templates, OutputStream out)
+      throws IOException {
+    new Typesetter(templates).write(TEMPLATE, ReportView.of(report), Drawings.NONE, out);
+  }
+}
