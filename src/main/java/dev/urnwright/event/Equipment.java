@@ -12,13 +12,15 @@ import java.util.List;
  * @param dispensers kinds of dispenser; none when the user listed none
  * @param scaleStep what the scale can tell apart, above 0
  * @param jugMark what the measuring jug can tell apart, above 0
+ * @param uncertainties how far off what is done with it may be
  */
 public record Equipment(
     List<Brewer> brewers,
     List<Circuit> circuits,
     List<Dispenser> dispensers,
     Mass scaleStep,
-    Volume jugMark) {
+    Volume jugMark,
+    Uncertainties uncertainties) {
   /** Copies the lists; refuses steps of nothing. */
   public Equipment {
     brewers = List.copyOf(brewers);

@@ -104,10 +104,14 @@ final class Amounts {
   }
 
   static Scalar<Absorption> absorption() {
+    return absorption("2.1 g/g", "0.5 g/g", "6 g/g");
+  }
+
+  static Scalar<Absorption> absorption(String example, String least, String greatest) {
     return measured(
-        Wanted.of(Dimension.MASS_PER_MASS),
-        "0.5 g/g",
-        "6 g/g",
+        Wanted.of(Dimension.MASS_PER_MASS, example),
+        least,
+        greatest,
         measure -> Absorption.ofGramsPerGram(measure.in(Unit.GRAM_PER_GRAM)));
   }
 

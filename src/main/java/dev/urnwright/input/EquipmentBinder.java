@@ -68,7 +68,12 @@ final class EquipmentBinder {
                     "The measuring jug is read to " + (us ? "0.5\u00a0fl\u00a0oz" : "10\u00a0ml"));
     List<Circuit> circuits = circuits(event);
     return new Equipment(
-        brewers(event), circuits, dispensers(event), binding.display().scaleStep(), jugMark);
+        brewers(event),
+        circuits,
+        dispensers(event),
+        binding.display().scaleStep(),
+        jugMark,
+        new UncertaintyBinder(binding).bind(event));
   }
 
   /** The kinds of dispenser that groups may name, those with problems too. */

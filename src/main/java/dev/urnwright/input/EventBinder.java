@@ -58,7 +58,8 @@ final class EventBinder {
           PurchasesBinder.COSTS,
           PurchasesBinder.BRING,
           EquipmentBinder.SCALE_STEP,
-          EquipmentBinder.JUG_MARK);
+          EquipmentBinder.JUG_MARK,
+          UncertaintyBinder.UNCERTAINTY);
 
   private final Problems problems;
 

@@ -1,14 +1,19 @@
 package dev.urnwright.json;
 
 import dev.urnwright.brew.BrewBalance;
+import dev.urnwright.brew.Budget;
 import dev.urnwright.plan.Brewed;
+import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Needed;
 import dev.urnwright.plan.OnTheDay;
+import dev.urnwright.plan.StrengthAccount;
 import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Strength;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** The part of the document that tells of one coffee. */
 final class CoffeeJson {
@@ -18,12 +23,13 @@ final class CoffeeJson {
     this.fields = fields;
   }
 
-  void write(CoffeePlan plan) throws IOException {
+  void write(CoffeePlan plan, Certainty certainty) throws IOException {
     fields.text("key", plan.coffee().key());
     fields.text("name", plan.coffee().name());
     fields.flag("decaf", plan.coffee().decaf());
     fields.object("needed", plan.needed(), this::needed);
     fields.object("brewed", plan.brewed(), this::brewed);
+    fields.object("certainty", certainty.of(plan), this::certainty);
     List<String> names = plan.groups().stream().map(group -> group.group().name()).toList();
     fields.array("corrections", plan.onTheDay().corrections(), each -> correction(each, names));
     fields.object("ladder", plan.onTheDay().ladder(), ladder -> ladder(ladder, names));
@@ -42,6 +48,26 @@ final class CoffeeJson {
     balance(brewed.brew());
     fields.grams("drawn_g", brewed.drawn());
     fields.grams("left_over_g", brewed.leftOver());
+  }
+
+  private void certainty(StrengthAccount account) throws IOException {
+    fields.number("coverage_factor", Budget.COVERAGE);
+    fields.interval("concentrate_strength", account.concentrate());
+    fields.text("group", account.group().group().name());
+    fields.interval("strength", account.cup());
+    fields.percent("strength_uncertainty", Strength.ofFraction(account.cup().uncertainty()));
+    fields.array("budget", account.entries(), this::entry);
+    fields.interval("after_reading", account.afterReading());
+    fields.text("advice", account.advice());
+  }
+
+  private void entry(StrengthAccount.Entry entry) throws IOException {
+    fields.text("source", entry.source().name().toLowerCase(Locale.ROOT));
+    fields.number("standard_uncertainty", entry.amount());
+    fields.text("unit", entry.source().unit().symbol());
+    fields.percent("contribution", entry.contribution());
+    fields.number("share", entry.share().percent());
+    fields.interval("without", entry.without());
   }
 
   private void balance(BrewBalance brew) throws IOException {

@@ -2,6 +2,7 @@ package dev.urnwright.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import dev.urnwright.brew.Blend;
+import dev.urnwright.brew.Estimate;
 import dev.urnwright.event.Note;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Extraction;
@@ -67,6 +68,12 @@ final class JsonFields {
 
   void percent(String name, Extraction extraction) throws IOException {
     number(name, extraction.percent());
+  }
+
+  /** The ends of a strength's interval at k = 2, as two fields. */
+  void interval(String name, Estimate estimate) throws IOException {
+    percent(name + "_low", estimate.low());
+    percent(name + "_high", estimate.high());
   }
 
   void ratio(String name, BrewRatio ratio) throws IOException {

@@ -4,6 +4,7 @@ import dev.urnwright.event.Dispenser;
 import dev.urnwright.event.Event;
 import dev.urnwright.event.TimeWindow;
 import dev.urnwright.plan.Batch;
+import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.GroupPlan;
@@ -37,13 +38,20 @@ public final class PlanJson {
   private void document(Plan plan, JsonFields fields) throws IOException {
     fields.text("urnwright", version);
     fields.object("event", plan.event(), event -> event(event, fields));
-    fields.array("coffees", plan.coffees(), coffee -> new CoffeeJson(fields).write(coffee));
+    Certainty certainty = plan.certainty();
+    fields.array(
+        "coffees", plan.coffees(), coffee -> new CoffeeJson(fields).write(coffee, certainty));
     RunJson times = new RunJson(fields, plan.event().date().isPresent());
-    fields.array("groups", plan.groups(), group -> group(group, plan.run(), times, fields));
     fields.array(
-        "batches", rows(plan, CoffeePlan::batches), row -> batch(row, plan.run(), times, fields));
+        "groups", plan.groups(), group -> group(group, certainty, plan.run(), times, fields));
     fields.array(
-        "fills", rows(plan, CoffeePlan::fills), row -> fill(row, plan.run(), times, fields));
+        "batches",
+        rows(plan, CoffeePlan::batches),
+        row -> batch(row, certainty, plan.run(), times, fields));
+    fields.array(
+        "fills",
+        rows(plan, CoffeePlan::fills),
+        row -> fill(row, certainty, plan.run(), times, fields));
     if (plan.run().isPresent()) {
       fields.object("run", plan.run().get(), times::run);
     }
@@ -86,7 +94,8 @@ public final class PlanJson {
     fields.text("units", event.print().units().name().toLowerCase(Locale.ROOT));
   }
 
-  private static void group(GroupPlan plan, Optional<Run> run, RunJson times, JsonFields fields)
+  private static void group(
+      GroupPlan plan, Certainty certainty, Optional<Run> run, RunJson times, JsonFields fields)
       throws IOException {
     fields.text("name", plan.group().name());
     fields.text("coffee", plan.coffee().key());
@@ -99,6 +108,8 @@ public final class PlanJson {
     fields.grams("finished_g", plan.needed().finished());
     fields.percent("strength_target", plan.group().strength());
     fields.percent("strength_reached", plan.strengthReached());
+    fields.interval("strength", certainty.of(plan));
+    fields.number("chance_in_window", 100 * certainty.chanceInWindow(plan));
     fields.parts(plan.needed());
     fields.number("total_water_to_coffee", plan.cup().totalWaterToCoffee().gramsPerGram());
     fields.object("cup", plan.cup().blend(), fields::parts);
@@ -118,7 +129,8 @@ public final class PlanJson {
     }
   }
 
-  private static void batch(Row<Batch> row, Optional<Run> run, RunJson times, JsonFields fields)
+  private static void batch(
+      Row<Batch> row, Certainty certainty, Optional<Run> run, RunJson times, JsonFields fields)
       throws IOException {
     Batch batch = row.part();
     fields.text("id", batch.id());
@@ -130,13 +142,15 @@ public final class PlanJson {
     fields.grams("absorbed_g", batch.brew().absorbed());
     fields.grams("beverage_g", batch.brew().beverage());
     fields.percent("strength", batch.brew().strength());
+    fields.interval("strength", certainty.of(batch));
     Optional<Run.BatchTime> time = run.flatMap(each -> each.timeOf(batch));
     if (time.isPresent()) {
       times.batch(time.get());
     }
   }
 
-  private static void fill(Row<Fill> row, Optional<Run> run, RunJson times, JsonFields fields)
+  private static void fill(
+      Row<Fill> row, Certainty certainty, Optional<Run> run, RunJson times, JsonFields fields)
       throws IOException {
     Fill fill = row.part();
     fields.text("id", fill.id());
@@ -153,6 +167,7 @@ public final class PlanJson {
         });
     fields.parts(fill.blend());
     fields.percent("strength", fill.blend().strength());
+    fields.interval("strength", certainty.of(fill));
     fields.percent("strength_in_dispenser", fill.blend().liquidStrength());
     fields.number("level_ml", fill.level().volume().millilitres());
     if (fill.level().full().isPresent()) {

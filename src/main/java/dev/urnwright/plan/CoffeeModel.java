@@ -2,7 +2,7 @@ package dev.urnwright.plan;
 
 import dev.urnwright.brew.BrewMethod;
 import dev.urnwright.brew.BrewModel;
-import dev.urnwright.brew.ExtractionCurve;
+import dev.urnwright.brew.Evidence;
 import dev.urnwright.brew.ExtractionCurve.Knot;
 import dev.urnwright.event.BrewProfile;
 import dev.urnwright.event.BrewProfile.Method;
@@ -13,18 +13,18 @@ import dev.urnwright.quantity.Absorption;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Extraction;
 import dev.urnwright.quantity.Share;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 
 /**
  * A coffee's brew model, read out of what the user knows of brewing it.
  *
  * @param coffee which
+ * @param evidence what its model rests on
  * @param brewing its model
  * @param reference the ratio of the reference brew, when there is one
  */
-record CoffeeModel(Coffee coffee, BrewModel brewing, Optional<BrewRatio> reference) {
+record CoffeeModel(
+    Coffee coffee, Evidence evidence, BrewModel brewing, Optional<BrewRatio> reference) {
   /** Between about 1.5 and 2.35 g/g for drip in published figures. */
   private static final Absorption USUAL_PERCOLATION = Absorption.ofGramsPerGram(2.1);
 
@@ -36,9 +36,6 @@ record CoffeeModel(Coffee coffee, BrewModel brewing, Optional<BrewRatio> referen
 
   /** Half of the water as steam is a boiling pot, not a brew. */
   private static final Share MOST_STEAM = Share.ofPercent(50);
-
-  /** A ratio for a curve that is the same everywhere. */
-  private static final BrewRatio ANYWHERE = BrewRatio.ofGramsPerGram(16);
 
   /** Reads a coffee; what is impossible about it is added to the findings' problems. */
   static Optional<CoffeeModel> read(Coffee coffee, Findings findings) {
@@ -55,22 +52,18 @@ record CoffeeModel(Coffee coffee, BrewModel brewing, Optional<BrewRatio> referen
               "at most " + findings.display().share(MOST_STEAM)));
       return Optional.empty();
     }
-    Optional<Absorption> weighed = Optional.empty();
-    Optional<BrewRatio> ratio = Optional.empty();
-    if (profile.reference().isPresent()) {
-      ReferenceBrew brew = profile.reference().get();
-      Optional<Problem> impossible = new ReferenceCheck(coffee, brew, findings.display()).problem();
-      if (impossible.isPresent()) {
-        findings.refuse(impossible.get());
-        return Optional.empty();
-      }
-      ratio = Optional.of(BrewRatio.of(brew.water(), brew.dose()));
-      weighed = brew.beverage().map(beverage -> absorption(brew, profile));
+    Optional<ReferenceBrew> reference = profile.reference();
+    Optional<Problem> impossible =
+        reference.flatMap(brew -> new ReferenceCheck(coffee, brew, findings.display()).problem());
+    if (impossible.isPresent()) {
+      findings.refuse(impossible.get());
+      return Optional.empty();
     }
-    Absorption absorption = absorption(coffee, weighed, findings);
-    Optional<Knot> fromReference = Optional.empty();
-    if (profile.reference().isPresent()) {
-      double kept = weighed.orElse(absorption).gramsPerGram();
+    Evidence evidence = evidence(profile, method);
+    Absorption absorption = absorption(coffee, evidence.weighed(), findings);
+    Optional<BrewRatio> ratio = reference.map(brew -> BrewRatio.of(brew.water(), brew.dose()));
+    if (ratio.isPresent()) {
+      double kept = evidence.weighed().orElse(absorption).gramsPerGram();
       double reach = ratio.get().gramsPerGram() * (1 - profile.steamLoss().fraction());
       if (kept >= reach) {
         findings.refuse(
@@ -80,29 +73,30 @@ record CoffeeModel(Coffee coffee, BrewModel brewing, Optional<BrewRatio> referen
                 "more than " + findings.display().perGram(kept) + ", which the grounds keep"));
         return Optional.empty();
       }
-      fromReference =
-          Optional.of(
-              new Knot(
-                  ratio.get(),
-                  BrewModel.extractionOf(
-                      method,
-                      profile.reference().get().strength(),
-                      ratio.get(),
-                      weighed.orElse(absorption),
-                      profile.steamLoss()),
-                  0));
     }
-    ExtractionCurve curve = curve(coffee, fromReference, findings);
-    return Optional.of(
-        new CoffeeModel(
-            coffee, new BrewModel(method, curve, absorption, profile.steamLoss()), ratio));
+    noteExtraction(coffee, findings);
+    return Optional.of(new CoffeeModel(coffee, evidence, evidence.model(), ratio));
   }
 
-  /** {@code a = (W(1 − v) − B) / D}. */
-  private static Absorption absorption(ReferenceBrew brew, BrewProfile profile) {
-    double left = brew.water().grams() * (1 - profile.steamLoss().fraction());
-    return Absorption.ofGramsPerGram(
-        Math.max(0, left - brew.beverage().orElseThrow().grams()) / brew.dose().grams());
+  /** What the profile rests on. */
+  private static Evidence evidence(BrewProfile profile, BrewMethod method) {
+    Extraction extraction = profile.extraction().orElse(USUAL_EXTRACTION);
+    Absorption usual = method == BrewMethod.PERCOLATION ? USUAL_PERCOLATION : USUAL_IMMERSION;
+    boolean weighed = profile.reference().flatMap(ReferenceBrew::beverage).isPresent();
+    return new Evidence(
+        method,
+        profile
+            .reference()
+            .map(
+                brew ->
+                    new Evidence.Reference(
+                        brew.dose(), brew.water(), brew.beverage(), brew.strength())),
+        // Whoever writes the figure that everybody assumes has hardly weighed or read it.
+        new Evidence.Kept(
+            profile.absorption().filter(given -> weighed || !given.equals(usual)), usual),
+        new Evidence.Told(extraction, extraction.equals(USUAL_EXTRACTION)),
+        profile.measured().stream().map(m -> new Knot(m.ratio(), m.extraction(), 0)).toList(),
+        profile.steamLoss());
   }
 
   private static Absorption absorption(
@@ -135,18 +129,11 @@ record CoffeeModel(Coffee coffee, BrewModel brewing, Optional<BrewRatio> referen
     return usual;
   }
 
-  private static ExtractionCurve curve(
-      Coffee coffee, Optional<Knot> fromReference, Findings findings) {
-    List<Knot> points = new ArrayList<>();
-    coffee.profile().measured().forEach(m -> points.add(new Knot(m.ratio(), m.extraction(), 0)));
-    fromReference
-        .filter(knot -> points.stream().noneMatch(p -> p.ratio().equals(knot.ratio())))
-        .ifPresent(points::add);
-    if (!points.isEmpty()) {
-      return ExtractionCurve.through(points);
-    }
-    Optional<Extraction> given = coffee.profile().extraction();
-    if (given.isEmpty()) {
+  private static void noteExtraction(Coffee coffee, Findings findings) {
+    BrewProfile profile = coffee.profile();
+    if (profile.reference().isEmpty()
+        && profile.measured().isEmpty()
+        && profile.extraction().isEmpty()) {
       findings.note(
           "extraction-assumed",
           coffee.name()
@@ -154,6 +141,5 @@ record CoffeeModel(Coffee coffee, BrewModel brewing, Optional<BrewRatio> referen
               + findings.display().extraction(USUAL_EXTRACTION)
               + " is assumed. Weigh and read one batch to be sure.");
     }
-    return ExtractionCurve.constant(ANYWHERE, given.orElse(USUAL_EXTRACTION));
   }
 }

@@ -37,6 +37,11 @@ public record Plan(
     return CoffeeModel.read(coffee.coffee(), new Findings(event)).orElseThrow().brewing();
   }
 
+  /** How sure its strengths are. */
+  public Certainty certainty() {
+    return Certainty.of(this);
+  }
+
   /**
    * The fewest fills of its dispenser that keep each from being held too long, for each of {@link
    * #groups()}: 1 where no clock says otherwise.

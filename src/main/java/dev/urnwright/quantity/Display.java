@@ -1,6 +1,7 @@
 package dev.urnwright.quantity;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
@@ -129,6 +130,36 @@ public record Display(UnitSystem system, Mass scaleStep) {
       case MASS -> mass(amount.mass()).toString();
       case VOLUME -> volume(amount.volume()).toString();
     };
+  }
+
+  /** From one strength to another, with one unit for both. */
+  public Figure strengths(Strength low, Strength high) {
+    return new Figure(decimal(low.percent(), 2) + "–" + decimal(high.percent(), 2), "%");
+  }
+
+  /**
+   * A chance or a part in whole percent, never rounded to none or to all.
+   *
+   * @param fraction from 0 to 1
+   */
+  public String chance(double fraction) {
+    if (fraction > 0 && fraction < 0.005) {
+      return "below" + NO_BREAK_SPACE + "1" + NO_BREAK_SPACE + "%";
+    }
+    if (fraction >= 0.995 && fraction < 1) {
+      return "over" + NO_BREAK_SPACE + "99" + NO_BREAK_SPACE + "%";
+    }
+    return new Figure(decimal(100 * fraction, 0), "%").toString();
+  }
+
+  /** A standard uncertainty in a unit, with two digits that count (JCGM 100:2008, 7.2.6). */
+  public Figure uncertainty(double value, Unit unit) {
+    boolean ounces = unit == Unit.GRAM && system == UnitSystem.US;
+    BigDecimal digits =
+        BigDecimal.valueOf(ounces ? Mass.ofGrams(value).ounces() : value)
+            .round(new MathContext(2, RoundingMode.HALF_UP))
+            .stripTrailingZeros();
+    return new Figure(digits.toPlainString(), ounces ? Unit.OUNCE.symbol() : unit.symbol());
   }
 
   /** A brew ratio as the trade writes it, {@code 1:13.0}. */

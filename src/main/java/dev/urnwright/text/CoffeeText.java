@@ -2,15 +2,18 @@ package dev.urnwright.text;
 
 import dev.urnwright.brew.Blend;
 import dev.urnwright.brew.BrewBalance;
+import dev.urnwright.brew.Estimate;
 import dev.urnwright.event.Coffee;
 import dev.urnwright.event.Dispenser;
 import dev.urnwright.event.Event;
 import dev.urnwright.event.GuestGroup;
 import dev.urnwright.plan.Batch;
 import dev.urnwright.plan.Brewed;
+import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.GroupPlan;
+import dev.urnwright.plan.StrengthAccount;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Mass;
 import java.util.ArrayList;
@@ -27,11 +30,13 @@ final class CoffeeText {
   private final Screen screen;
   private final Display display;
   private final Event event;
+  private final Certainty certainty;
 
-  CoffeeText(Screen screen, Display display, Event event) {
+  CoffeeText(Screen screen, Display display, Event event, Certainty certainty) {
     this.screen = screen;
     this.display = display;
     this.event = event;
+    this.certainty = certainty;
   }
 
   void write(CoffeePlan plan) {
@@ -39,6 +44,7 @@ final class CoffeeText {
     balance(plan);
     batches(plan);
     groups(plan);
+    howSure(certainty.of(plan));
   }
 
   private String title(Coffee coffee) {
@@ -71,6 +77,7 @@ final class CoffeeText {
         "Strength of the concentrate",
         display.strength(needed.strength()),
         display.strength(brewed.strength()));
+    row(table, "that of a batch is likely (k = 2)", "", likely(certainty.of(plan).concentrate()));
     row(
         table,
         "Extraction, the same before and after bypass",
@@ -139,6 +146,15 @@ final class CoffeeText {
         display.strength(batch.brew().strength()).toString());
   }
 
+  private String plusMinus(Estimate estimate) {
+    return "±" + display.strength(estimate.plusMinus());
+  }
+
+  /** The interval of k = 2. */
+  private String likely(Estimate estimate) {
+    return display.strengths(estimate.low(), estimate.high()).toString();
+  }
+
   private void groups(CoffeePlan plan) {
     List<GroupPlan> groups = plan.groups();
     screen.heading("Fill " + PlanText.counted(plan.fills().size(), "dispenser", "dispensers"));
@@ -197,6 +213,11 @@ final class CoffeeText {
     group.service().station().ifPresent(parts::add);
     group.service().window().ifPresent(window -> parts.add(window.toString()));
     parts.add(caffeine(plan.cup().caffeine()));
+    parts.add(
+        "strength likely "
+            + likely(certainty.of(fill))
+            + ", in the window with a chance of "
+            + display.chance(certainty.chanceInWindow(plan)));
     return String.join("; ", parts);
   }
 
@@ -205,6 +226,32 @@ final class CoffeeText {
         + "–"
         + Math.round(caffeine.highMilligrams())
         + "\u00a0mg of caffeine a cup";
+  }
+
+  /** What makes the strengths unsure, for the group that drinks the most. */
+  private void howSure(StrengthAccount account) {
+    if (account.entries().isEmpty()) {
+      return;
+    }
+    screen.heading("How sure");
+    Table table = new Table(List.of("what is unsure", "uncertainty", "part", "without it"));
+    for (StrengthAccount.Entry entry : account.entries()) {
+      table.row(
+          List.of(
+              entry.source().words(),
+              display.uncertainty(entry.amount(), entry.source().unit()).toString(),
+              display.chance(entry.share().fraction()),
+              plusMinus(entry.without())),
+          "");
+    }
+    table.sum(List.of("all together", "", "", plusMinus(account.cup())));
+    table.print(screen);
+    small(
+        "This is for a cup of "
+            + account.group().group().name()
+            + ". Uncertainties are standard; strengths are told to within twice the standard"
+            + " uncertainty (k = 2), which holds for some 95 cups out of 100. "
+            + account.advice());
   }
 
   private void more(int rows, String what) {

@@ -2,6 +2,7 @@ package dev.urnwright.text;
 
 import dev.urnwright.event.Event;
 import dev.urnwright.event.Note;
+import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
@@ -33,9 +34,10 @@ public final class PlanText {
     Display display = new Display(event.print().units(), event.equipment().scaleStep());
     screen.title(event.name());
     Paragraph.wrap(when(event), COLUMNS).forEach(screen::line);
+    Certainty certainty = plan.certainty();
     for (CoffeePlan coffee : plan.coffees()) {
       screen.gap();
-      new CoffeeText(screen, display, event).write(coffee);
+      new CoffeeText(screen, display, event, certainty).write(coffee);
     }
     plan.run().ifPresent(run -> new RunText(screen, display).write(plan, run));
     new ShoppingText(screen, display).write(plan);

@@ -16,7 +16,9 @@ import dev.urnwright.event.Kitchen;
 import dev.urnwright.event.Note;
 import dev.urnwright.event.Paper;
 import dev.urnwright.event.Provision;
+import dev.urnwright.event.Uncertainties;
 import dev.urnwright.problem.Problem;
+import dev.urnwright.quantity.Absorption;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Extraction;
 import dev.urnwright.quantity.Mass;
@@ -151,6 +153,14 @@ class EventReaderTest {
           circuit: kitchen A
       scale_step: 2 g
       jug_mark: 20 ml
+      uncertainty:
+        scale: 3 g
+        reference_scale: 0.1 g
+        refractometer: 0.02 %
+        brew_water: 2 %
+        absorption: 0.1 g/g
+        extraction: 0.3 %
+        cup: 4 %
       """;
 
   @TempDir Path folder;
@@ -255,6 +265,40 @@ class EventReaderTest {
     assertEquals(Volume.ofMillilitres(40), airpot.heel());
     assertEquals(Optional.of(Duration.ofHours(1)), airpot.hold());
     assertEquals(6, airpot.coolingKelvinsFirstHour().orElseThrow());
+  }
+
+  @Test
+  void readsEveryKeyOfUncertainty() throws IOException {
+    assertEquals(
+        new Uncertainties(
+            new Uncertainties.Scales(Mass.ofGrams(3), Mass.ofGrams(0.1)),
+            Strength.ofPercent(0.02),
+            Share.ofPercent(2),
+            Absorption.ofGramsPerGram(0.1),
+            Extraction.ofPercent(0.3),
+            Share.ofPercent(4)),
+        read(MOST).equipment().uncertainties());
+  }
+
+  /** A weighing is two readings, each up to half a step of 5 g off: 5 g / √6 = 2.04 g. */
+  @Test
+  void whatIsNotGivenOfUncertaintyIsTakenAndSaid() throws IOException {
+    Event event = read(LEAST + "uncertainty: {cup: 5 %}\n");
+    Uncertainties uncertainties = event.equipment().uncertainties();
+    assertEquals(5 / Math.sqrt(6), uncertainties.scales().kitchen().grams(), 1e-12);
+    assertEquals(1 / Math.sqrt(6), uncertainties.scales().reference().grams(), 1e-12);
+    assertEquals(Share.ofPercent(5), uncertainties.cup());
+    assertEquals(
+        Optional.of(
+            "Standard uncertainties taken: 2\u00a0g of the scale (two readings to its step),"
+                + " 0.41\u00a0g of the reference's (likewise, to the gram), 0.03\u00a0% of a"
+                + " refractometer (as makers claim), 1\u00a0% of brew water (to a mark),"
+                + " 0.15\u00a0g/g of what grounds keep (assumed), 0.4\u00a0% of what they give"
+                + " (assumed)"),
+        event.defaults().stream()
+            .filter(note -> note.code().equals("default-uncertainty"))
+            .map(Note::text)
+            .findFirst());
   }
 
   @Test
@@ -415,6 +459,10 @@ class EventReaderTest {
                 + " the ratio that just serves the strongest group: House",
             "default-caffeine: Coffee is taken to have 1.1 % to 1.3 % of caffeine: House",
             "default-jug-mark: The measuring jug is read to 10 ml",
+            "default-uncertainty: Standard uncertainties taken: 2 g of the scale (two readings to"
+                + " its step), 0.41 g of the reference's (likewise, to the gram), 0.03 % of a"
+                + " refractometer (as makers claim), 1 % of brew water (to a mark), 0.15 g/g of what"
+                + " grounds keep (assumed), 0.4 % of what they give (assumed), 3 % of a cup (by eye)",
             "default-group-name: Groups without a name go by their number: Group 1",
             "default-drinkers: Where no share of drinkers is given, 100 % of the guests drink"
                 + " coffee: Group 1",

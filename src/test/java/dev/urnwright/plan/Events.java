@@ -18,6 +18,7 @@ import dev.urnwright.event.Print;
 import dev.urnwright.event.Provision;
 import dev.urnwright.event.Purchases;
 import dev.urnwright.event.Serving;
+import dev.urnwright.event.Uncertainties;
 import dev.urnwright.event.Window;
 import dev.urnwright.problem.Location;
 import dev.urnwright.quantity.BrewRatio;
@@ -143,7 +144,12 @@ public final class Events {
   public static Equipment equipment(
       double stepGrams, List<Brewer> brewers, List<Dispenser> dispensers) {
     return new Equipment(
-        brewers, List.of(), dispensers, Mass.ofGrams(stepGrams), Volume.ofMillilitres(10));
+        brewers,
+        List.of(),
+        dispensers,
+        Mass.ofGrams(stepGrams),
+        Volume.ofMillilitres(10),
+        Uncertainties.usual(Mass.ofGrams(stepGrams)));
   }
 
   public static Serving serving(Provision provision, double spillPercent) {

@@ -178,7 +178,8 @@ class MoreAndLessTest {
                             d.location()))
                 .toList(),
             there.scaleStep().times(4),
-            there.jugMark().times(4));
+            there.jugMark().times(4),
+            there.uncertainties());
     List<GuestGroup> groups =
         event.groups().stream()
             .map(

@@ -19,6 +19,7 @@ import dev.urnwright.event.Provision;
 import dev.urnwright.event.Purchases;
 import dev.urnwright.event.Serving;
 import dev.urnwright.event.TimeWindow;
+import dev.urnwright.event.Uncertainties;
 import dev.urnwright.event.Window;
 import dev.urnwright.quantity.Absorption;
 import dev.urnwright.quantity.BrewRatio;
@@ -235,7 +236,7 @@ public final class RandomEvents {
     for (int i = random.nextInt(4); i > 0; i--) {
       dispensers.add(dispenser("Dispenser " + i));
     }
-    return new Equipment(brewers, List.of(), dispensers, scale, jug);
+    return new Equipment(brewers, List.of(), dispensers, scale, jug, Uncertainties.usual(scale));
   }
 
   private Brewer brewer(String name) {

@@ -21,6 +21,7 @@ import dev.urnwright.event.Purchases;
 import dev.urnwright.event.Serving;
 import dev.urnwright.event.Supply;
 import dev.urnwright.event.TimeWindow;
+import dev.urnwright.event.Uncertainties;
 import dev.urnwright.event.Window;
 import dev.urnwright.problem.Location;
 import dev.urnwright.quantity.Absorption;
@@ -297,12 +298,14 @@ final class RandomEvents {
             : List.of(
                 dispenser("Airpot", 20, 2.2, 40), dispenser("Urn", 6, 6 + random.nextInt(6), 150));
     Mass[] metricSteps = {Mass.ofGrams(1), Mass.ofGrams(5), Mass.ofGrams(10)};
+    Mass step = us ? Mass.ofOunces(0.1) : metricSteps[shape.nextInt(3)];
     return new Equipment(
         brewers,
         List.of(),
         dispensers,
-        us ? Mass.ofOunces(0.1) : metricSteps[shape.nextInt(3)],
-        us ? Volume.ofFluidOunces(0.5) : Volume.ofMillilitres(10));
+        step,
+        us ? Volume.ofFluidOunces(0.5) : Volume.ofMillilitres(10),
+        Uncertainties.usual(step));
   }
 
   private static Dispenser dispenser(String name, int count, double litres, double heel) {
