@@ -46,6 +46,11 @@ public record GuestGroup(
     }
   }
 
+  /** The same guests, wanting another strength. */
+  public GuestGroup wanting(Strength other) {
+    return new GuestGroup(name, guests, cup, other, coffees, ice, service, location);
+  }
+
   /**
    * How many come and what they drink.
    *

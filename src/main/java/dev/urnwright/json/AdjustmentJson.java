@@ -30,9 +30,13 @@ public final class AdjustmentJson {
         fields -> {
           fields.text("urnwright", version);
           fields.text("event", adjustment.plan().event().name());
-          fields.flag("readings_stand", adjustment.stands());
-          fields.array("coffees", adjustment.coffees(), day -> coffee(day, fields));
+          body(adjustment, fields);
         });
+  }
+
+  static void body(Adjustment adjustment, JsonFields fields) throws IOException {
+    fields.flag("readings_stand", adjustment.stands());
+    fields.array("coffees", adjustment.coffees(), day -> coffee(day, fields));
   }
 
   private static void coffee(CoffeeDay day, JsonFields fields) throws IOException {

@@ -44,22 +44,36 @@ final class JsonFields {
 
   /** A number without the noise of binary fractions. */
   void number(String name, double value) throws IOException {
-    plain(name, BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP));
+    json.writeFieldName(name);
+    json.writeNumber(rounded(value));
   }
 
   /** Money as its exact number. */
   void money(String name, Money money) throws IOException {
-    plain(name, money.amount());
+    json.writeFieldName(name);
+    json.writeNumber(plain(money.amount()));
   }
 
-  private void plain(String name, BigDecimal value) throws IOException {
+  private static BigDecimal rounded(double value) {
+    return plain(BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP));
+  }
+
+  private static BigDecimal plain(BigDecimal value) {
     BigDecimal number = value.stripTrailingZeros();
-    json.writeFieldName(name);
-    json.writeNumber(number.scale() < 0 ? number.setScale(0) : number);
+    return number.scale() < 0 ? number.setScale(0) : number;
   }
 
   void grams(String name, Mass mass) throws IOException {
     number(name, mass.grams());
+  }
+
+  /** An array of masses. */
+  void grams(String name, List<Mass> masses) throws IOException {
+    json.writeArrayFieldStart(name);
+    for (Mass mass : masses) {
+      json.writeNumber(rounded(mass.grams()));
+    }
+    json.writeEndArray();
   }
 
   void percent(String name, Strength strength) throws IOException {

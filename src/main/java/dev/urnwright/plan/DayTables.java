@@ -4,7 +4,6 @@ import dev.urnwright.brew.Blend;
 import dev.urnwright.event.Event;
 import dev.urnwright.plan.OnTheDay.Correction;
 import dev.urnwright.plan.OnTheDay.Pour;
-import dev.urnwright.plan.OnTheDay.Rung;
 import dev.urnwright.plan.OnTheDay.TasteLadder;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Strength;
@@ -21,24 +20,19 @@ final class DayTables {
   /** Between two of them, in hundredths of a percent: twice what a refractometer can tell apart. */
   private static final int READING_STEP = 2;
 
-  private static final int MOST_RUNGS = 20;
-
   private final Event event;
   private final List<GroupPlan> groups;
-  private final List<GroupNeed> needs;
   private final Strength planned;
   private final Mass step;
 
   /**
    * Tables for one coffee.
    *
-   * @param needs one for each group
    * @param planned strength of the concentrate that the batches give
    */
-  DayTables(Event event, List<GroupPlan> groups, List<GroupNeed> needs, Strength planned) {
+  DayTables(Event event, List<GroupPlan> groups, Strength planned) {
     this.event = event;
     this.groups = groups;
-    this.needs = needs;
     this.planned = planned;
     this.step = event.equipment().scaleStep();
   }
@@ -71,7 +65,7 @@ final class DayTables {
                           fill.blend().bypass(),
                           fill.blend().strength(),
                           0)
-                      : pour(fill, groups.get(i), needs.get(i), reading);
+                      : pour(fill, groups.get(i), reading);
                 })
             .toList();
     return new Correction(reading, asPlanned, pours);
@@ -80,9 +74,9 @@ final class DayTables {
   /**
    * The same total of a stronger concentrate; the same concentrate, less water, of a weaker one.
    */
-  private Pour pour(Fill fill, GroupPlan group, GroupNeed need, Strength reading) {
+  private Pour pour(Fill fill, GroupPlan group, Strength reading) {
     double wanted = group.group().strength().fraction();
-    double melts = need.ice().fraction();
+    double melts = group.iceShare().fraction();
     Mass liquid = fill.blend().liquid();
     double finished = liquid.grams() / (1 - melts);
     Mass forTotal =
@@ -116,33 +110,10 @@ final class DayTables {
   }
 
   private TasteLadder ladder() {
-    boolean metric = event.print().units() == UnitSystem.METRIC;
-    Mass sample = metric ? Mass.ofGrams(100) : Mass.ofOunces(4);
-    Mass rung = metric ? Mass.ofGrams(10) : Mass.ofOunces(0.4);
-    double weakest =
-        groups.stream().mapToDouble(g -> g.group().strength().fraction()).min().orElseThrow();
-    List<Rung> rungs = new ArrayList<>();
-    for (int n = 1; n <= MOST_RUNGS; n++) {
-      Mass water = rung.times(n);
-      Strength strength = new Blend(sample, water, Mass.ZERO, planned).strength();
-      rungs.add(new Rung(water, strength, bypasses(water.grams() / sample.grams())));
-      if (strength.fraction() < weakest * 0.93) { // one rung or so beyond the weakest group
-        break;
-      }
-    }
-    return new TasteLadder(sample, rung, rungs);
-  }
-
-  private List<Mass> bypasses(double waterPerConcentrate) {
-    return groups.stream()
-        .map(group -> group.fills().get(0).blend())
-        .map(
-            fill ->
-                Mass.ofGrams(
-                        Math.max(
-                            0,
-                            fill.concentrate().grams() * waterPerConcentrate - fill.ice().grams()))
-                    .roundTo(step))
-        .toList();
+    LadderMaking making = new LadderMaking(groups, step);
+    UnitSystem units = event.print().units();
+    Mass sample = LadderMaking.usualSample(units);
+    Mass rung = LadderMaking.usualStep(units);
+    return making.ladder(sample, rung, planned, making.enough(sample, rung, planned));
   }
 }

@@ -3,9 +3,6 @@ package dev.urnwright.plan;
 import dev.urnwright.brew.Blend;
 import dev.urnwright.brew.BrewBalance;
 import dev.urnwright.event.Note;
-import dev.urnwright.plan.OnTheDay.Correction;
-import dev.urnwright.plan.OnTheDay.Rung;
-import dev.urnwright.plan.OnTheDay.TasteLadder;
 import dev.urnwright.plan.Run.Action;
 import dev.urnwright.plan.Run.ActionKind;
 import dev.urnwright.plan.Run.BatchTime;
@@ -18,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 
 /**
  * What is left of a plan when some of its batches are brewed and some of its dispensers are out,
@@ -76,23 +72,23 @@ public final class Remainder {
         coffee.batches().stream()
             .flatMap(batch -> Optional.ofNullable(toBrew.get(batch.id())).stream())
             .toList();
-    int[] kept =
-        IntStream.range(0, coffee.groups().size())
-            .filter(i -> coffee.groups().get(i).fills().stream().anyMatch(this::isLeft))
-            .toArray();
-    if (kept.length == 0) {
+    List<GroupPlan> groups =
+        coffee.groups().stream()
+            .filter(group -> group.fills().stream().anyMatch(this::isLeft))
+            .map(this::left)
+            .toList();
+    if (groups.isEmpty()) {
       return Optional.empty();
     }
+    Brewed brewed = brewed(coffee, batches);
     return Optional.of(
         new CoffeePlan(
             coffee.coffee(),
             needed(coffee, batches),
-            brewed(coffee, batches),
-            IntStream.of(kept).mapToObj(i -> left(coffee.groups().get(i))).toList(),
+            brewed,
+            groups,
             batches,
-            new OnTheDay(
-                coffee.onTheDay().corrections().stream().map(c -> only(kept, c)).toList(),
-                only(kept, coffee.onTheDay().ladder()))));
+            new DayTables(plan.event(), groups, brewed.brew().strength()).tables()));
   }
 
   /** What the batches to come give; what was planned when none is to come. */
@@ -141,25 +137,6 @@ public final class Remainder {
         group.needed(),
         group.fills().stream()
             .flatMap(fill -> Optional.ofNullable(toFill.get(fill.id())).stream())
-            .toList());
-  }
-
-  private static Correction only(int[] kept, Correction of) {
-    return new Correction(
-        of.reading(), of.planned(), IntStream.of(kept).mapToObj(of.pours()::get).toList());
-  }
-
-  private static TasteLadder only(int[] kept, TasteLadder of) {
-    return new TasteLadder(
-        of.sample(),
-        of.step(),
-        of.rungs().stream()
-            .map(
-                rung ->
-                    new Rung(
-                        rung.water(),
-                        rung.strength(),
-                        IntStream.of(kept).mapToObj(rung.bypass()::get).toList()))
             .toList());
   }
 
