@@ -9,15 +9,11 @@ import dev.urnwright.day.Happened.Standing;
 import dev.urnwright.journal.Journal;
 import dev.urnwright.journal.JournalException;
 import dev.urnwright.json.AdjustmentJson;
-import dev.urnwright.pdf.PrepSheets;
 import dev.urnwright.plan.Batch;
-import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.problem.Checked;
 import dev.urnwright.quantity.Temperature;
-import dev.urnwright.quantity.UnreadableException;
 import dev.urnwright.text.AdjustmentText;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -29,14 +25,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
-import java.util.function.Supplier;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -159,7 +152,8 @@ final class AdjustCommand extends Subcommand implements Callable<Integer> {
       new AdjustmentText(console().palette()).write(adjustment, console().out());
     }
     if (!noSheets && adjustment.left().isPresent()) {
-      writeSheets(adjustment.left().get());
+      new LeftSheets(FileNames.of(file, folder, "-left.pdf"), replace)
+          .write(adjustment.left().get(), json ? console().err() : console().out());
     }
     return adjustment.stands() ? ExitCode.DONE : ExitCode.PROBLEMS;
   }
@@ -178,30 +172,23 @@ final class AdjustCommand extends Subcommand implements Callable<Integer> {
     }
   }
 
-  private void writeSheets(Plan left) throws IOException, RefusedException {
-    OutputFile.Existing existing =
-        replace ? OutputFile.Existing.REPLACE : OutputFile.Existing.REPLACE_OURS;
-    try (OutputFile sheets = OutputFile.at(FileNames.of(file, folder, "-left.pdf"), existing)) {
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      PrepSheets.write(left, bytes);
-      sheets.writeAside(bytes.toByteArray());
-      sheets.putInPlace();
-      (json ? console().err() : console().out()).println("\nwrote " + sheets.target());
-    }
-  }
-
   private Happened happened(Plan plan) {
+    PlanOptions options = new PlanOptions(spec.commandLine(), plan);
     Map<String, WeighedBatch> weighed = new LinkedHashMap<>();
     for (BatchOptions batch : batches) {
-      Batch planned = known(batch.id, plan.batches(), Batch::id, "batch");
-      weighed.put(planned.id(), understood(() -> weighed(plan, planned, batch)));
+      Batch planned = options.known(batch.id, plan.batches(), Batch::id, "batch");
+      weighed.put(planned.id(), options.understood(() -> weighed(plan, planned, batch)));
     }
     Set<String> gone = new LinkedHashSet<>();
-    filled.forEach(id -> gone.add(known(id, plan.fills(), Fill::id, "fill").id()));
+    filled.forEach(id -> gone.add(options.fill(id).id()));
     Spoken spoken = new Spoken(plan.event().print().units());
     List<Standing> standing =
-        holds.stream().map(text -> understood(() -> Holding.read(text, spoken))).toList();
-    standing.forEach(each -> known(each.fillId(), plan.fills(), Fill::id, "fill"));
+        holds.stream()
+            .map(text -> options.understood(() -> Holding.read(text, spoken)))
+            .map(
+                each ->
+                    new Standing(options.fill(each.fillId()).id(), each.holds(), each.strength()))
+            .toList();
     return new Happened(weighed, gone, standing);
   }
 
@@ -217,32 +204,5 @@ final class AdjustCommand extends Subcommand implements Callable<Integer> {
         given(batch.water).map(spoken::mass).orElse(planned.brew().water()),
         given(batch.beverage).map(spoken::mass),
         new Readings(batch.readings.stream().map(text -> spoken.reading(text, sample)).toList()));
-  }
-
-  private <T> T understood(Supplier<T> read) {
-    try {
-      return read.get();
-    } catch (UnreadableException e) {
-      throw new ParameterException(spec.commandLine(), e.wrong() + "; " + e.expected());
-    } catch (IllegalArgumentException e) {
-      throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()));
-    }
-  }
-
-  private <T> T known(String id, List<T> all, Function<T, String> idOf, String what) {
-    return all.stream()
-        .filter(each -> idOf.apply(each).equals(id))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new ParameterException(
-                    spec.commandLine(),
-                    "no "
-                        + what
-                        + " is called '"
-                        + id
-                        + "'; the plan has "
-                        + String.join(", ", all.stream().map(idOf).limit(12).toList())
-                        + (all.size() > 12 ? " …" : "")));
   }
 }

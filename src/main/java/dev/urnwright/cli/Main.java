@@ -79,6 +79,7 @@ public final class Main {
         .addSubcommand(new AdjustCommand(console))
         .addSubcommand(JournalCommand.with(console))
         .addSubcommand(new ReportCommand(console))
+        .addSubcommand(new LadderCommand(console))
         .addSubcommand(new ChartCommand(console))
         .addSubcommand(new TemplatesCommand(console))
         .addSubcommand(new SchemaCommand(console))

@@ -92,6 +92,11 @@ public record Adjustment(Plan plan, List<CoffeeDay> coffees, Optional<Plan> left
       return !planned.blend().concentrate().equals(now.blend().concentrate())
           || !planned.blend().bypass().equals(now.blend().bypass());
     }
+
+    /** The same change, told from another plan's fill. */
+    FillChange from(Fill before) {
+      return new FillChange(before, now, wanted, cupsShort);
+    }
   }
 
   /**
@@ -118,6 +123,11 @@ public record Adjustment(Plan plan, List<CoffeeDay> coffees, Optional<Plan> left
     public boolean isChanged() {
       return !planned.brew().dose().equals(now.brew().dose())
           || !planned.brew().water().equals(now.brew().water());
+    }
+
+    /** The same change, told from another plan's batch. */
+    BatchChange from(Batch before) {
+      return new BatchChange(before, now, limit);
     }
   }
 }

@@ -1,9 +1,11 @@
 package dev.urnwright.day;
 
+import dev.urnwright.brew.Blend;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.LadderMaking;
+import dev.urnwright.plan.OnTheDay.Rung;
 import dev.urnwright.plan.OnTheDay.TasteLadder;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Mass;
@@ -76,7 +78,8 @@ public record Ladder(
   /**
    * In a dispenser that has its concentrate, and no water yet.
    *
-   * @throws IllegalArgumentException if the coffee has no such fill
+   * @throws IllegalArgumentException if the coffee has no such fill, or it is poured over ice,
+   *     which no tongue can taste before it melts
    */
   public static Ladder inDispenser(Plan plan, CoffeePlan coffee, Fill fill, Wish wish) {
     GroupPlan group =
@@ -87,6 +90,10 @@ public record Ladder(
                 () ->
                     new IllegalArgumentException(
                         fill.id() + " has no " + coffee.coffee().name() + " in it"));
+    if (group.group().ice().isPresent()) {
+      throw new IllegalArgumentException(
+          fill.id() + " is poured over ice, which waters it too; expected a sample instead");
+    }
     Mass sample = fill.blend().concentrate();
     Mass step =
         wish.step()
@@ -148,6 +155,13 @@ public record Ladder(
   public double expectedSteps(GroupPlan group) {
     double times = from.strength().fraction() / group.group().strength().fraction();
     return Math.max(0, times - 1) * table.sample().grams() / table.step().grams();
+  }
+
+  /** Whether the ice of a group alone is more water than that. */
+  public boolean isLessThanItsIce(GroupPlan group, Rung rung) {
+    Blend fill = group.fills().get(0).blend();
+    return fill.concentrate().grams() * rung.water().grams() / table.sample().grams()
+        < fill.ice().grams();
   }
 
   /** The steps whose water still fits the dispenser; all of them for a sample. */

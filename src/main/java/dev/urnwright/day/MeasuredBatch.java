@@ -55,6 +55,11 @@ public record MeasuredBatch(
     return new MeasuredBatch(planned, weighed, beverage, strength, kept, extraction);
   }
 
+  /** The same, of another plan's batch. */
+  MeasuredBatch of(Batch before) {
+    return new MeasuredBatch(before, weighed, beverage, strength, absorption, extraction);
+  }
+
   /** Whether its beverage was weighed. */
   public boolean isBeverageWeighed() {
     return weighed.beverage().isPresent();

@@ -1,7 +1,9 @@
 package dev.urnwright.day;
 
 import dev.urnwright.brew.Blend;
+import dev.urnwright.brew.BrewModel;
 import dev.urnwright.event.Note;
+import dev.urnwright.plan.Batch;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.GroupPlan;
@@ -54,13 +56,38 @@ final class Rediluted {
   }
 
   private CoffeePlan rediluted() {
+    List<GroupPlan> groups = coffee.groups().stream().map(this::rediluted).toList();
     return new CoffeePlan(
         coffee.coffee(),
         coffee.needed(),
         coffee.brewed(),
-        coffee.groups().stream().map(this::rediluted).toList(),
-        coffee.batches(),
+        groups,
+        coffee.batches().stream().map(batch -> sized(batch, groups)).toList(),
         coffee.onTheDay());
+  }
+
+  /** A batch by what is drawn from it now, with the same to spare. */
+  private Batch sized(Batch batch, List<GroupPlan> groups) {
+    double before = drawn(batch, coffee.groups());
+    double now = drawn(batch, groups);
+    double beverage = batch.brew().beverage().grams();
+    double factor = Math.max(0, beverage + now - before) / beverage;
+    BrewModel brewing = plan.brewing(coffee);
+    return new Batch(
+        batch.id(),
+        batch.number(),
+        batch.unit(),
+        brewing.brew(batch.brew().dose().times(factor), batch.brew().water().times(factor)),
+        batch.waterByVolume().times(factor));
+  }
+
+  private static double drawn(Batch batch, List<GroupPlan> groups) {
+    return groups.stream()
+        .flatMap(group -> group.fills().stream())
+        .flatMap(fill -> fill.draws().stream())
+        .filter(draw -> draw.batchId().equals(batch.id()))
+        .mapToDouble(draw -> draw.concentrate().grams())
+        .sum();
   }
 
   private GroupPlan rediluted(GroupPlan group) {

@@ -1,13 +1,14 @@
 package dev.urnwright.day;
 
+import dev.urnwright.day.Adjustment.BatchChange;
 import dev.urnwright.day.Adjustment.CoffeeDay;
 import dev.urnwright.day.Adjustment.FillChange;
+import dev.urnwright.day.Adjustment.Judged;
+import dev.urnwright.plan.Batch;
 import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Strength;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -119,32 +120,47 @@ public final class Tasting {
         Strength.ofFraction(concentrate / times));
   }
 
-  /** With the fills of the plan that people have on paper as those that were planned. */
+  /** With the fills and batches that people have on paper as those that were planned. */
   private Adjustment againstThePlan(Adjustment adjustment) {
-    Map<String, Fill> planned =
-        plan.fills().stream()
-            .collect(
-                Collectors.toMap(Fill::id, Function.identity(), (a, b) -> a, LinkedHashMap::new));
-    List<CoffeeDay> days = new ArrayList<>();
-    for (CoffeeDay day : adjustment.coffees()) {
-      days.add(
-          new CoffeeDay(
-              day.coffee(),
-              day.readAgain(),
-              day.measured(),
-              day.today(),
-              day.fills().stream()
-                  .map(
-                      change ->
-                          new FillChange(
-                              planned.getOrDefault(change.planned().id(), change.planned()),
-                              change.now(),
-                              change.wanted(),
-                              change.cupsShort()))
-                  .toList(),
-              day.standing(),
-              day.batches()));
-    }
-    return new Adjustment(plan, days, adjustment.left());
+    Map<String, Fill> fills = byId(plan.fills(), Fill::id);
+    Map<String, Batch> batches = byId(plan.batches(), Batch::id);
+    return new Adjustment(
+        plan,
+        adjustment.coffees().stream()
+            .map(
+                day ->
+                    new CoffeeDay(
+                        day.coffee(),
+                        day.readAgain(),
+                        day.measured().stream()
+                            .map(j -> new Judged(j.batch().of(was(j, batches)), j.verdict()))
+                            .toList(),
+                        day.today(),
+                        day.fills().stream()
+                            .map(change -> change.from(was(change, fills)))
+                            .toList(),
+                        day.standing(),
+                        day.batches().stream()
+                            .map(change -> change.from(was(change, batches)))
+                            .toList()))
+            .toList(),
+        adjustment.left());
+  }
+
+  private static Fill was(FillChange change, Map<String, Fill> fills) {
+    return fills.getOrDefault(change.planned().id(), change.planned());
+  }
+
+  private static Batch was(BatchChange change, Map<String, Batch> batches) {
+    return batches.getOrDefault(change.planned().id(), change.planned());
+  }
+
+  private static Batch was(Judged judged, Map<String, Batch> batches) {
+    Batch planned = judged.batch().planned();
+    return batches.getOrDefault(planned.id(), planned);
+  }
+
+  private static <T> Map<String, T> byId(List<T> all, Function<T, String> id) {
+    return all.stream().collect(Collectors.toMap(id, Function.identity()));
   }
 }

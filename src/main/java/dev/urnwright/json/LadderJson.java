@@ -74,9 +74,7 @@ public final class LadderJson {
     fields.percent("as_if_read", outcome.asIfRead());
     fields.array("groups", outcome.groups(), group -> tasted(group, fields));
     fields.object(
-        "adjustment",
-        outcome.adjustment(),
-        adjustment -> AdjustmentJson.body(adjustment, fields));
+        "adjustment", outcome.adjustment(), adjustment -> AdjustmentJson.body(adjustment, fields));
   }
 
   private static void tasted(TastedGroup group, JsonFields fields) throws IOException {

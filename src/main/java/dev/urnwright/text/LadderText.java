@@ -26,8 +26,7 @@ public final class LadderText {
   public LadderText(Plan plan, Palette palette) {
     this.plan = plan;
     this.palette = palette;
-    this.display =
-        new Display(plan.event().print().units(), plan.event().equipment().scaleStep());
+    this.display = new Display(plan.event().print().units(), plan.event().equipment().scaleStep());
   }
 
   /** Writes one ladder in lines of at most {@link PlanText#COLUMNS}. */
@@ -89,7 +88,8 @@ public final class LadderText {
   private void table(Ladder ladder, int from, int to, Screen screen) {
     screen.gap();
     List<String> headings = new ArrayList<>(List.of("step", "water in", "together", "strength"));
-    for (int i = from; i < to; i++) {
+    boolean scaled = ladder.dispenser().isEmpty();
+    for (int i = from; i < to && scaled; i++) {
       headings.add(letter(i));
     }
     Table table = new Table(headings);
@@ -103,7 +103,12 @@ public final class LadderText {
                   display.mass(rung.water()).toString(),
                   display.mass(ladder.table().sample().plus(rung.water())).toString(),
                   display.strength(rung.strength()).toString()));
-      rung.bypass().subList(from, to).forEach(water -> cells.add(display.mass(water).toString()));
+      for (int i = from; i < to && scaled; i++) {
+        cells.add(
+            ladder.isLessThanItsIce(ladder.groups().get(i), rung)
+                ? "-"
+                : display.mass(rung.bypass().get(i)).toString());
+      }
       table.row(cells, "");
     }
     table.print(screen);
@@ -115,17 +120,25 @@ public final class LadderText {
   private String legend(Ladder ladder, int i) {
     GroupPlan group = ladder.groups().get(i);
     Fill fill = group.fills().get(0);
+    String wanted =
+        "wanted "
+            + display.strength(group.group().strength())
+            + ", expected "
+            + expected(ladder, group)
+            + ".";
+    if (ladder.dispenser().isPresent()) {
+      return group.group().name() + ": " + wanted;
+    }
     return letter(i)
         + ": water to the "
         + display.mass(fill.blend().concentrate())
         + " of concentrate in a dispenser of "
         + group.group().name()
-        + (group.group().ice().isPresent() ? ", its ice counted already" : "")
-        + "; wanted "
-        + display.strength(group.group().strength())
-        + ", expected "
-        + expected(ladder, group)
-        + ".";
+        + (group.group().ice().isPresent()
+            ? ", without the ice, which is water too (at - it is too much alone)"
+            : "")
+        + "; "
+        + wanted;
   }
 
   private static String expected(Ladder ladder, GroupPlan group) {
@@ -154,29 +167,36 @@ public final class LadderText {
     Screen screen = new Screen(out, palette, PlanText.COLUMNS);
     Ladder ladder = outcome.ladder();
     title(ladder, screen);
+    Table table =
+        new Table(
+            List.of(
+                "group",
+                "tasted right",
+                "water to " + display.mass(ladder.table().sample()),
+                "strength"));
     for (TastedGroup group : outcome.groups()) {
+      table.row(
+          List.of(
+              group.group().group().name(),
+              group.steps().isPresent()
+                  ? "after " + steps(group.steps().getAsDouble())
+                  : ladder.from().read() ? "not tasted" : "in proportion",
+              display.mass(ladder.table().sample().times(group.waterPerGram())).toString(),
+              display.strength(group.strength()).toString()),
+          "");
+    }
+    table.print(screen);
+    if (!ladder.from().read()) {
       screen.remark(
-          group.group().group().name()
-              + ": "
-              + (group.steps().isPresent()
-                  ? "right after " + steps(group.steps().getAsDouble())
-                  : "not tasted, " + (ladder.from().read() ? "as planned" : "in proportion"))
-              + ", "
-              + display.mass(ladder.table().sample().times(group.waterPerGram()))
-              + " of water to "
-              + display.mass(ladder.table().sample())
-              + "; "
-              + display.strength(group.strength())
-              + (ladder.from().read() ? "" : " if the concentrate is as planned"));
+          "The strengths hold if the concentrate is the planned "
+              + display.strength(ladder.from().strength())
+              + "; the amounts hold in any case.");
     }
     screen.remark(
         "It tastes as a concentrate of "
             + display.strength(outcome.asIfRead())
-            + " would, diluted to the planned strengths; "
-            + (ladder.from().read() ? "it was read as " : "planned were ")
-            + display.strength(ladder.from().strength())
-            + ". A tongue can't tell a stronger concentrate from guests who want it weaker: the"
-            + " dilution is taken from it, not the strength.");
+            + " would, diluted to the strengths that were wanted. A tongue can't tell a stronger"
+            + " concentrate from guests who like it weaker.");
     screen.gap();
   }
 
