@@ -45,7 +45,7 @@ import picocli.CommandLine.Spec;
       "  urnwright ladder supper.yaml --sample 169g --step 10g --steps 8",
       "  urnwright ladder supper.yaml --in house-F2",
       "  urnwright ladder supper.yaml --coffee house --tasted 5",
-      "  urnwright ladder supper.yaml --tasted \"Long tables=5\" --tasted \"Lantern walk=6\""
+      "  urnwright ladder supper.yaml --tasted \"Long tables=5\" --tasted \"Stage=6\""
     })
 final class LadderCommand extends Subcommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
