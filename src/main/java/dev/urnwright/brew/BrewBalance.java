@@ -39,6 +39,21 @@ public record BrewBalance(
     return beverage.times(strength.fraction());
   }
 
+  /**
+   * So much of it, brewed alike.
+   *
+   * @param factor above 0
+   */
+  public BrewBalance times(double factor) {
+    return new BrewBalance(
+        dose.times(factor),
+        water.times(factor),
+        steam.times(factor),
+        absorbed.times(factor),
+        beverage.times(factor),
+        strength);
+  }
+
   /** Both brews together, their beverages mixed. */
   public BrewBalance plus(BrewBalance other) {
     Mass together = beverage.plus(other.beverage);

@@ -1,6 +1,7 @@
 package dev.urnwright.day;
 
 import dev.urnwright.brew.BrewModel;
+import dev.urnwright.brew.Readings;
 import dev.urnwright.brew.WeighedBatch;
 import dev.urnwright.day.Adjustment.BatchChange;
 import dev.urnwright.day.Adjustment.CoffeeDay;
@@ -8,7 +9,6 @@ import dev.urnwright.day.Adjustment.Doubt;
 import dev.urnwright.day.Adjustment.FillChange;
 import dev.urnwright.day.Adjustment.Judged;
 import dev.urnwright.day.Adjustment.Remedy;
-import dev.urnwright.day.Happened.Standing;
 import dev.urnwright.plan.Batch;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Fill;
@@ -23,6 +23,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Sets what happened against the plan: {@code x = M(T − t)/t} of water, {@code x = M(t − T)/(Tc −
@@ -91,31 +94,59 @@ public final class Adjuster {
           coffee.coffee(), doubts, judged, planned, List.of(), List.of(), List.of());
     }
     BrewModel today = LearnedToday.model(planned, List.copyOf(measured.values()));
-    CoffeeAdjuster adjuster = new CoffeeAdjuster(plan.event(), coffee, today, measured);
+    List<Fill> made = coffee.fills().stream().filter(fill -> happened.isMade(fill.id())).toList();
+    Map<String, MeasuredBatch> brewed = brewed(coffee, made, measured, planned);
+    CoffeeAdjuster adjuster = new CoffeeAdjuster(plan.event(), coffee, today, brewed, made);
+    List<Remedy> remedies = remedies(coffee, happened, brewed, adjuster);
     List<FillChange> fills = adjuster.fills(happened);
     return new CoffeeDay(
-        coffee.coffee(),
-        List.of(),
-        judged,
-        today,
-        fills,
-        remedies(coffee, happened, measured),
-        adjuster.batches());
+        coffee.coffee(), List.of(), judged, today, fills, remedies, adjuster.batches());
+  }
+
+  /** The measured batches, and as planned those that a made dispenser must have come from. */
+  private static Map<String, MeasuredBatch> brewed(
+      CoffeePlan coffee, List<Fill> made, Map<String, MeasuredBatch> measured, BrewModel planned) {
+    Set<String> drawn =
+        made.stream()
+            .flatMap(fill -> fill.draws().stream())
+            .map(Fill.Draw::batchId)
+            .collect(Collectors.toSet());
+    Map<String, MeasuredBatch> brewed = new LinkedHashMap<>();
+    for (Batch batch : coffee.batches()) {
+      Optional<MeasuredBatch> known = Optional.ofNullable(measured.get(batch.id()));
+      if (known.isPresent() || drawn.contains(batch.id())) {
+        brewed.put(batch.id(), known.orElseGet(() -> asPlanned(batch, planned)));
+      }
+    }
+    return brewed;
+  }
+
+  private static MeasuredBatch asPlanned(Batch batch, BrewModel planned) {
+    return MeasuredBatch.of(
+        batch,
+        new WeighedBatch(
+            batch.brew().dose(), batch.brew().water(), Optional.empty(), Readings.NONE),
+        planned);
   }
 
   private List<Remedy> remedies(
-      CoffeePlan coffee, Happened happened, Map<String, MeasuredBatch> measured) {
-    Strength concentrate =
-        measured.values().stream()
-            .reduce((first, second) -> second)
-            .map(MeasuredBatch::strength)
-            .orElse(coffee.brewed().brew().strength());
+      CoffeePlan coffee,
+      Happened happened,
+      Map<String, MeasuredBatch> brewed,
+      CoffeeAdjuster adjuster) {
     List<Remedy> remedies = new ArrayList<>();
     for (GroupPlan group : coffee.groups()) {
       for (Fill fill : group.fills()) {
         happened.standing().stream()
             .filter(standing -> standing.fillId().equals(fill.id()))
-            .map(standing -> remedy(group, fill, standing, concentrate, measured))
+            .map(
+                standing ->
+                    remedy(
+                        group,
+                        fill,
+                        standing.holds(),
+                        standing.strength().orElseGet(() -> mixed(fill, brewed)),
+                        adjuster))
             .forEach(remedies::add);
       }
     }
@@ -123,36 +154,39 @@ public final class Adjuster {
   }
 
   private Remedy remedy(
-      GroupPlan group,
-      Fill fill,
-      Standing standing,
-      Strength concentrate,
-      Map<String, MeasuredBatch> measured) {
-    Strength is = standing.strength().orElseGet(() -> mixed(fill, measured));
+      GroupPlan group, Fill fill, Mass holds, Strength is, CoffeeAdjuster adjuster) {
     Strength wanted =
         Strength.ofFraction(
             group.group().strength().fraction() / (1 - group.iceShare().fraction()));
     Temperature warm = group.filledAt(plan.event().serving());
-    Optional<Mass> full =
-        fill.dispenser().map(d -> d.capacity().massOfWaterAt(warm).max(standing.holds()));
+    Optional<Mass> full = fill.dispenser().map(d -> d.capacity().massOfWaterAt(warm).max(holds));
     Mass step = plan.event().equipment().scaleStep();
+    Function<Strength, Optional<Dilution>> withConcentrate =
+        of ->
+            Dilution.of(holds, is, wanted, of, full)
+                .map(exact -> exact.rounded(holds, is, of, full, step));
+    Optional<Dilution> withWater = withConcentrate.apply(Strength.ofFraction(0));
+    if (withWater.isPresent()) {
+      return new Remedy(fill, holds, is, wanted, withWater, Optional.empty());
+    }
+    Optional<CoffeeAdjuster.Remedied> remedied = adjuster.remedied(withConcentrate);
     return new Remedy(
         fill,
-        standing.holds(),
+        holds,
         is,
         wanted,
-        Dilution.of(standing.holds(), is, wanted, concentrate, full)
-            .map(exact -> exact.rounded(standing.holds(), is, concentrate, step)));
+        remedied.map(CoffeeAdjuster.Remedied::dilution),
+        remedied.map(CoffeeAdjuster.Remedied::batch));
   }
 
   /** As it was weighed in by the plan, of batches as they came out. */
-  private static Strength mixed(Fill fill, Map<String, MeasuredBatch> measured) {
+  private static Strength mixed(Fill fill, Map<String, MeasuredBatch> brewed) {
     double solids =
         fill.draws().stream()
             .mapToDouble(
                 draw ->
                     draw.concentrate().grams()
-                        * Optional.ofNullable(measured.get(draw.batchId()))
+                        * Optional.ofNullable(brewed.get(draw.batchId()))
                             .map(MeasuredBatch::strength)
                             .orElse(fill.blend().concentrateStrength())
                             .fraction())

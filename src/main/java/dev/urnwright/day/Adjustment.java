@@ -106,10 +106,17 @@ public record Adjustment(Plan plan, List<CoffeeDay> coffees, Optional<Plan> left
    * @param holds how much
    * @param strength how strong it is
    * @param wanted how strong it should be, before any ice
-   * @param dilution what to do; empty when it is too weak and no concentrate is strong enough
+   * @param dilution what to do; empty when it is too weak and no brewed concentrate is strong
+   *     enough and enough
+   * @param batchId whose concentrate is added, when some is
    */
   public record Remedy(
-      Fill fill, Mass holds, Strength strength, Strength wanted, Optional<Dilution> dilution) {}
+      Fill fill,
+      Mass holds,
+      Strength strength,
+      Strength wanted,
+      Optional<Dilution> dilution,
+      Optional<String> batchId) {}
 
   /**
    * A batch still to brew.

@@ -17,11 +17,13 @@ import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Strength;
 import dev.urnwright.quantity.Temperature;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Shares out what there is of one coffee, and asks the batches still to brew for the rest.
@@ -40,16 +42,53 @@ final class CoffeeAdjuster {
   /**
    * Of one coffee.
    *
-   * @param measured its batches that are brewed, by id
+   * @param brewed its batches that are brewed, by id, in order of brewing
+   * @param made its fills that drew from them already, by the plan's amounts
    */
   CoffeeAdjuster(
-      Event event, CoffeePlan coffee, BrewModel today, Map<String, MeasuredBatch> measured) {
+      Event event,
+      CoffeePlan coffee,
+      BrewModel today,
+      Map<String, MeasuredBatch> brewed,
+      List<Fill> made) {
     this.event = event;
     this.coffee = coffee;
     this.today = today;
-    measured.forEach(
-        (id, batch) -> supplies.put(id, new Supply(batch.beverage(), batch.strength())));
+    brewed.forEach(
+        (id, batch) ->
+            supplies.put(
+                id,
+                new Supply(
+                    Math.max(0, batch.beverage().grams() - drawn(made, id)), batch.strength())));
   }
+
+  /**
+   * Concentrate for a dispenser that is diluted already, before any other gets some: of the batch
+   * brewed last that has it.
+   *
+   * @param remedy what to do with concentrate of a strength; nothing when that is too weak
+   */
+  Optional<Remedied> remedied(Function<Strength, Optional<Dilution>> remedy) {
+    List<String> latestFirst = new ArrayList<>(supplies.keySet());
+    Collections.reverse(latestFirst);
+    for (String batch : latestFirst) {
+      Supply supply = requireNonNull(supplies.get(batch));
+      Optional<Dilution> dilution = remedy.apply(supply.strength());
+      if (dilution.isPresent() && dilution.get().concentrate().grams() <= supply.grams()) {
+        supplies.put(batch, supply.without(dilution.get().concentrate()));
+        return Optional.of(new Remedied(batch, dilution.get()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * A dispenser put right.
+   *
+   * @param batch whose concentrate was thought of
+   * @param dilution what to do
+   */
+  record Remedied(String batch, Dilution dilution) {}
 
   /** The batches still to brew, as they are to be brewed now; known after {@link #fills}. */
   List<BatchChange> batches() {
@@ -108,7 +147,8 @@ final class CoffeeAdjuster {
 
   private double part(String batch, Map<String, Double> wanted) {
     Supply supply = supplies.get(batch);
-    return supply == null ? 1 : Math.min(1, supply.grams() / wanted.getOrDefault(batch, 1.0));
+    double all = wanted.getOrDefault(batch, 0.0);
+    return supply == null || all <= supply.grams() ? 1 : supply.grams() / all;
   }
 
   private static Map<String, Double> sums(List<FillShare> shares) {
@@ -155,20 +195,25 @@ final class CoffeeAdjuster {
     batches.forEach(
         (id, change) ->
             supplies.put(
-                id, new Supply(change.now().brew().beverage(), change.now().brew().strength())));
+                id,
+                new Supply(
+                    change.now().brew().beverage().grams(), change.now().brew().strength())));
   }
 
   /** What nobody was to draw from a batch stays its margin; least doses force some. */
   private double spare(Batch batch) {
-    double drawn =
-        coffee.fills().stream()
-            .flatMap(fill -> fill.draws().stream())
-            .filter(draw -> draw.batchId().equals(batch.id()))
-            .mapToDouble(draw -> draw.concentrate().grams())
-            .sum();
+    double drawn = drawn(coffee.fills(), batch.id());
     double stepGives =
         event.equipment().scaleStep().grams() * today.beveragePerDose(batch.brew().ratio());
     return Math.max(0, batch.brew().beverage().grams() - drawn - stepGives);
+  }
+
+  private static double drawn(List<Fill> fills, String batchId) {
+    return fills.stream()
+        .flatMap(fill -> fill.draws().stream())
+        .filter(draw -> draw.batchId().equals(batchId))
+        .mapToDouble(draw -> draw.concentrate().grams())
+        .sum();
   }
 
   private FillChange change(FillShare share) {
@@ -187,7 +232,7 @@ final class CoffeeAdjuster {
     GroupPlan group = share.group();
     Mass concentrate = Mass.ofGrams(grams);
     Strength strength = Strength.ofFraction(grams == 0 ? 0 : solids / grams);
-    Mass ice = Mass.ofGrams(share.finished() * group.iceShare().fraction());
+    Mass ice = fill.blend().ice().times(share.finished() / share.planned());
     FillMaking making = new FillMaking(event.equipment());
     boolean dilutes = Blend.reaches(strength, group.group().strength(), group.iceShare());
     Mass bypass =

@@ -65,22 +65,29 @@ public record Dilution(Mass drawOff, Mass water, Mass concentrate, Strength stre
   }
 
   /**
-   * The same, as it can be weighed: what is drawn off rounded up, so that the rest fits, and what
-   * is added to the nearest step.
+   * The same, as it can be weighed: what is drawn off rounded up, and what is added to the nearest
+   * step that fits.
    *
    * @param holds M, as before
    * @param is T, as before
    * @param of Tc, as before
+   * @param full F, as before
    * @param step what the scale can tell apart
    */
-  public Dilution rounded(Mass holds, Strength is, Strength of, Mass step) {
+  public Dilution rounded(Mass holds, Strength is, Strength of, Optional<Mass> full, Mass step) {
     Mass off = drawOff.roundUpTo(step).min(holds);
     double share =
         holds.minus(drawOff).isZero() ? 0 : holds.minus(off).grams() / holds.minus(drawOff).grams();
-    Mass in = water.times(share).roundTo(step);
-    Mass stronger = concentrate.times(share).roundTo(step);
-    double solids = holds.minus(off).grams() * is.fraction() + stronger.grams() * of.fraction();
-    double all = holds.minus(off).grams() + in.grams() + stronger.grams();
+    Mass kept = holds.minus(off);
+    Mass in = fitting(water.times(share), kept, full, step);
+    Mass stronger = fitting(concentrate.times(share), kept, full, step);
+    double solids = kept.grams() * is.fraction() + stronger.grams() * of.fraction();
+    double all = kept.grams() + in.grams() + stronger.grams();
     return new Dilution(off, in, stronger, Strength.ofFraction(all == 0 ? 0 : solids / all));
+  }
+
+  private static Mass fitting(Mass added, Mass kept, Optional<Mass> full, Mass step) {
+    Mass nearest = added.roundTo(step);
+    return full.map(all -> nearest.min(all.minus(kept.min(all)).roundDownTo(step))).orElse(nearest);
   }
 }

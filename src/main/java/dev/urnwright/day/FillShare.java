@@ -16,6 +16,9 @@ import java.util.function.Function;
  * @param draws grams of each batch, by its id
  */
 record FillShare(GroupPlan group, Fill fill, double finished, Map<String, Double> draws) {
+  /** Shares this close to all of it are all of it. */
+  private static final double NOISE = 1e-9;
+
   /**
    * The planned fill with concentrate as strong as it is: the batches keep their parts, and their
    * sum carries the solids that were planned, or is undiluted where even that is too weak.
@@ -43,9 +46,10 @@ record FillShare(GroupPlan group, Fill fill, double finished, Map<String, Double
     return new FillShare(group, fill, finished * factor, less);
   }
 
-  /** What its guests need at least, in the cups, of so much of the plan. */
+  /** What its guests need at least, in the cups; nothing where they can't all have some. */
   double least() {
-    return group.needed().finished().grams() / group.fills().size() * finished / planned();
+    double share = finished / planned();
+    return share < 1 - NOISE ? 0 : group.needed().finished().grams() / group.fills().size() * share;
   }
 
   /** As much as was planned for it. */

@@ -9,10 +9,20 @@ final class Supply {
   private final double grams;
   private double left;
 
-  Supply(Mass beverage, Strength strength) {
+  /**
+   * What there is.
+   *
+   * @param grams not yet drawn, 0 or more
+   */
+  Supply(double grams, Strength strength) {
     this.strength = strength;
-    this.grams = beverage.grams();
+    this.grams = grams;
     this.left = grams;
+  }
+
+  /** The same batch after something was drawn for good. */
+  Supply without(Mass drawn) {
+    return new Supply(Math.max(0, grams - drawn.grams()), strength);
   }
 
   Strength strength() {

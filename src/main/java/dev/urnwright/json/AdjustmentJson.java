@@ -87,6 +87,9 @@ public final class AdjustmentJson {
       fields.grams("add_concentrate_g", remedy.dilution().get().concentrate());
       fields.percent("strength_then", remedy.dilution().get().strength());
     }
+    if (remedy.batchId().isPresent()) {
+      fields.text("concentrate_of", remedy.batchId().get());
+    }
   }
 
   private static void batch(BatchChange change, JsonFields fields) throws IOException {

@@ -102,22 +102,20 @@ public final class Remainder {
         .orElse(coffee.brewed());
   }
 
+  /** What the fills left take, as if all of it came out of batches like those to come. */
   private Needed needed(CoffeePlan coffee, List<Batch> batches) {
-    double[] sums = new double[4];
+    double[] sums = new double[3];
     for (Fill fill : coffee.fills()) {
       Blend blend = Optional.ofNullable(toFill.get(fill.id())).map(Fill::blend).orElse(NOTHING);
       sums[0] += blend.concentrate().grams();
       sums[1] += blend.bypass().grams();
       sums[2] += blend.ice().grams();
-      sums[3] += blend.solids().grams();
     }
+    BrewBalance like = sum(batches).orElse(coffee.needed().brew());
     return new Needed(
-        sum(batches).orElse(coffee.needed().brew()),
+        sums[0] == 0 ? like : like.times(sums[0] / like.beverage().grams()),
         new Blend(
-            Mass.ofGrams(sums[0]),
-            Mass.ofGrams(sums[1]),
-            Mass.ofGrams(sums[2]),
-            Strength.ofFraction(sums[0] == 0 ? 0 : sums[3] / sums[0])));
+            Mass.ofGrams(sums[0]), Mass.ofGrams(sums[1]), Mass.ofGrams(sums[2]), like.strength()));
   }
 
   private static Optional<BrewBalance> sum(List<Batch> batches) {

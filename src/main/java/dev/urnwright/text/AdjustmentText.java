@@ -14,6 +14,7 @@ import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Mass;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 
 /** Writes what to do now for reading on a terminal. */
 public final class AdjustmentText {
@@ -167,7 +168,10 @@ public final class AdjustmentText {
                 + ", wanted "
                 + display.strength(remedy.wanted())
                 + ": "
-                + remedy.dilution().map(this::toDo).orElse(tooWeak()));
+                + remedy
+                    .dilution()
+                    .map(dilution -> toDo(dilution, remedy.batchId()))
+                    .orElse(tooWeak()));
       }
       if (day.standing().stream()
           .flatMap(remedy -> remedy.dilution().stream())
@@ -177,10 +181,11 @@ public final class AdjustmentText {
     }
 
     private static String tooWeak() {
-      return "too weak, and so is the concentrate. Leave it; the batches to come are corrected.";
+      return "too weak, and no concentrate brewed so far can help. Leave it; the batches to come are"
+          + " corrected.";
     }
 
-    private String toDo(Dilution dilution) {
+    private String toDo(Dilution dilution, Optional<String> batch) {
       Mass in = dilution.water().max(dilution.concentrate());
       if (in.isZero()) {
         return "right as it is.";
@@ -192,7 +197,9 @@ public final class AdjustmentText {
       return off
           + "add "
           + display.mass(in)
-          + (dilution.water().isZero() ? " of concentrate" : " of water")
+          + (dilution.water().isZero()
+              ? " of concentrate" + batch.map(id -> " of " + id).orElse("")
+              : " of water")
           + "; that gives "
           + display.strength(dilution.strength())
           + ". Stir and read.";

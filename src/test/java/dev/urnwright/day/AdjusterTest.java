@@ -22,12 +22,15 @@ import dev.urnwright.quantity.Temperature;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -229,28 +232,101 @@ class AdjusterTest {
                   read(strength, strength, strength)));
         }
       }
-      Happened happened = new Happened(weighed, Set.of(), List.of());
-      Adjustment adjustment = new Adjuster(plan).adjust(happened);
-      Map<String, Double> given = new HashMap<>();
-      weighed.forEach((id, batch) -> given.put(id, batch.beverage().orElseThrow().grams()));
-      for (CoffeeDay day : adjustment.coffees()) {
-        day.batches().forEach(b -> given.put(b.now().id(), b.now().brew().beverage().grams()));
-      }
-      for (CoffeeDay day : adjustment.coffees()) {
-        for (FillChange change : day.fills()) {
-          check(plan, change, given);
+      Set<String> gone = new HashSet<>();
+      List<Standing> standing = new ArrayList<>();
+      for (Fill fill : plan.fills()) {
+        switch (random.nextInt(6)) {
+          case 0 -> gone.add(fill.id());
+          case 1 ->
+              standing.add(
+                  new Standing(
+                      fill.id(),
+                      fill.blend().liquid().times(0.5 + 0.5 * random.nextDouble()),
+                      Optional.of(
+                          Strength.ofPercent(
+                              fill.blend().liquidStrength().percent()
+                                  * (0.85 + 0.3 * random.nextDouble())))));
+          default -> {}
         }
       }
-      given.forEach((id, left) -> assertTrue(left > -1e-6, () -> id + " gave more than it had"));
+      Adjustment adjustment = new Adjuster(plan).adjust(new Happened(weighed, gone, standing));
+      checkConcentrate(plan, adjustment, weighed, gone, standing);
+      for (CoffeeDay day : adjustment.coffees()) {
+        day.fills().forEach(change -> check(plan, change));
+        day.standing().forEach(remedy -> check(plan, remedy));
+      }
     }
   }
 
-  private static void check(Plan plan, FillChange change, Map<String, Double> given) {
+  /** No batch gives more than it has: neither to what is made, nor put right, nor to be filled. */
+  private static void checkConcentrate(
+      Plan plan,
+      Adjustment adjustment,
+      Map<String, WeighedBatch> weighed,
+      Set<String> gone,
+      List<Standing> standing) {
+    Map<String, Double> given = new HashMap<>();
+    plan.batches().forEach(batch -> given.put(batch.id(), batch.brew().beverage().grams()));
+    weighed.forEach((id, batch) -> given.put(id, batch.beverage().orElseThrow().grams()));
+    List<Fill> taking = new ArrayList<>();
+    Map<String, Double> made = new HashMap<>();
+    for (Fill fill : plan.fills()) {
+      if (gone.contains(fill.id())
+          || standing.stream().anyMatch(each -> each.fillId().equals(fill.id()))) {
+        fill.draws().forEach(d -> made.merge(d.batchId(), d.concentrate().grams(), Double::sum));
+      }
+    }
+    for (CoffeeDay day : adjustment.coffees()) {
+      for (BatchChange change : day.batches()) {
+        String id = change.now().id();
+        assertFalse(made.containsKey(id), () -> id + " is to be brewed, and was drawn from");
+        given.put(id, change.now().brew().beverage().grams());
+      }
+      day.fills().forEach(change -> taking.add(change.now()));
+      for (Adjustment.Remedy remedy : day.standing()) {
+        remedy
+            .batchId()
+            .ifPresent(
+                id ->
+                    given.merge(
+                        id, -remedy.dilution().orElseThrow().concentrate().grams(), Double::sum));
+      }
+    }
+    // What was made by the plan may have overdrawn a batch that gave less; that is nobody's fault.
+    made.forEach((id, grams) -> given.merge(id, -grams, (has, less) -> Math.max(0, has + less)));
+    taking.stream()
+        .flatMap(fill -> fill.draws().stream())
+        .forEach(d -> given.merge(d.batchId(), -d.concentrate().grams(), Double::sum));
+    given.forEach((id, left) -> assertTrue(left > -1e-6, () -> id + " gave too much: " + left));
+  }
+
+  private static void check(Plan plan, Adjustment.Remedy remedy) {
+    remedy
+        .dilution()
+        .ifPresent(
+            dilution -> {
+              Mass all =
+                  remedy
+                      .holds()
+                      .minus(dilution.drawOff())
+                      .plus(dilution.water())
+                      .plus(dilution.concentrate());
+              remedy
+                  .fill()
+                  .dispenser()
+                  .ifPresent(
+                      d -> assertTrue(all.grams() <= d.capacity().litres() * 1000, d.name()));
+            });
+    assertEquals(
+        remedy.dilution().map(d -> !d.concentrate().isZero()).orElse(false),
+        remedy.batchId().isPresent() && !remedy.dilution().orElseThrow().concentrate().isZero());
+  }
+
+  private static void check(Plan plan, FillChange change) {
     Fill now = change.now();
     double drawn = 0;
     for (Fill.Draw draw : now.draws()) {
       drawn += draw.concentrate().grams();
-      given.merge(draw.batchId(), -draw.concentrate().grams(), Double::sum);
     }
     assertEquals(now.blend().concentrate().grams(), drawn, 1e-6);
     assertTrue(
@@ -261,6 +337,52 @@ class AdjusterTest {
       assertEquals(
           change.wanted().percent(), now.blend().strength().percent(), 0.04, change::toString);
     }
+  }
+
+  @Test
+  void whatIsMadeHasDrawnAndItsBatchIsBrewed() {
+    Plan plan = plan(Path.of("samples/harvest-supper.yaml"));
+    Fill first = plan.fills().get(0);
+    Happened happened = new Happened(Map.of(), Set.of(first.id()), List.of());
+    Plan left = new Adjuster(plan).adjust(happened).left().orElseThrow();
+    Set<String> drawn = first.draws().stream().map(Fill.Draw::batchId).collect(Collectors.toSet());
+    assertTrue(left.batches().stream().noneMatch(batch -> drawn.contains(batch.id())));
+    for (Fill fill : left.fills()) {
+      Fill was =
+          plan.fills().stream().filter(f -> f.id().equals(fill.id())).findFirst().orElseThrow();
+      // Where two batches share a fill, each draw is a whole step now: one step less, or more.
+      assertEquals(
+          was.blend().concentrate().grams(), fill.blend().concentrate().grams(), 5 + 1e-9, was::id);
+      assertEquals(was.blend().ice().grams(), fill.blend().ice().grams(), 1e-6);
+    }
+  }
+
+  @Test
+  void whatPutsRightIsTakenFromTheBatch() {
+    Plan plan = plan(Path.of("samples/harvest-supper.yaml"));
+    Fill first = plan.fills().get(0);
+    String batch = first.draws().get(0).batchId();
+    Standing weak =
+        new Standing(first.id(), Mass.ofGrams(4000), Optional.of(Strength.ofPercent(1.35)));
+    CoffeeDay day = day(plan, new Happened(Map.of(), Set.of(), List.of(weak)));
+    Adjustment.Remedy remedy = day.standing().get(0);
+    // x = 4000 × (1.45 − 1.35) / (1.6412 − 1.45) = 2092 g is more than what the first batch has
+    // left, 5919 − 4770 = 1149 g
+    assertTrue(remedy.dilution().isEmpty(), remedy::toString);
+    Standing nearly =
+        new Standing(first.id(), Mass.ofGrams(4000), Optional.of(Strength.ofPercent(1.42)));
+    CoffeeDay other = day(plan, new Happened(Map.of(), Set.of(), List.of(nearly)));
+    Adjustment.Remedy small = other.standing().get(0);
+    // x = 4000 × 0.03 / (1.6412 − 1.45) = 628 g
+    assertEquals(628, small.dilution().orElseThrow().concentrate().grams(), 5);
+    assertEquals(Optional.of(batch), small.batchId());
+    double leftForOthers =
+        other.fills().stream()
+            .flatMap(change -> change.now().draws().stream())
+            .filter(draw -> draw.batchId().equals(batch))
+            .mapToDouble(draw -> draw.concentrate().grams())
+            .sum();
+    assertTrue(leftForOthers <= 1149 - 628 + 5, "left: " + leftForOthers);
   }
 
   @Test
