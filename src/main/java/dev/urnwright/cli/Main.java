@@ -80,7 +80,6 @@ public final class Main {
         .addSubcommand(JournalCommand.with(console))
         .addSubcommand(new ReportCommand(console))
         .addSubcommand(new LadderCommand(console))
-        .addSubcommand(JournalCommand.with(console))
         .addSubcommand(new ChartCommand(console))
         .addSubcommand(new TemplatesCommand(console))
         .addSubcommand(new SchemaCommand(console))
