@@ -54,6 +54,10 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule JOURNAL = knowsOnly("journal", "brew", "event", "quantity", "problem");
 
+  @ArchTest
+  static final ArchRule LEARN =
+      knowsOnly("learn", "journal", "brew", "event", "quantity", "problem");
+
   @ArchTest static final ArchRule DAY = knowsOnly("day", below("plan"));
 
   @ArchTest static final ArchRule REPORT = knowsOnly("report", below("plan", "day", "journal"));

@@ -34,4 +34,9 @@ public record Coffee(
    * @param onHand of this coffee, that needn't be bought
    */
   public record Bag(Mass size, Optional<Money> price, Mass onHand) {}
+
+  /** The same coffee, brewed otherwise. */
+  public Coffee with(BrewProfile other) {
+    return new Coffee(key, name, decaf, other, concentrate, caffeine, bag, location);
+  }
 }

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Everything that the user asked for.
@@ -43,6 +44,23 @@ public record Event(
     if (coffees.isEmpty() || groups.isEmpty()) {
       throw new IllegalArgumentException("an event has at least one coffee and one group");
     }
+  }
+
+  /** The same event with its coffees known better, and notes of what was used besides. */
+  public Event with(List<Coffee> known, List<Note> besides) {
+    return new Event(
+        name,
+        date,
+        time,
+        print,
+        serving,
+        known,
+        groups,
+        equipment,
+        kitchen,
+        purchases,
+        Stream.concat(defaults.stream(), besides.stream()).toList(),
+        location);
   }
 
   /** Whether it is known when every group is served, so that the work can be put on a clock. */
