@@ -158,8 +158,11 @@ final class AdjustCommand extends Subcommand implements Callable<Integer> {
     return adjustment.stands() ? ExitCode.DONE : ExitCode.PROBLEMS;
   }
 
-  /** Written down first: a batch that was measured is never lost again. */
-  private Happened inJournal(Plan plan, Happened now) throws RefusedException {
+  /**
+   * Written down first: a batch that was measured is never lost again. A journal that can't be had
+   * is said and doesn't stand in the way, for the guests are there already.
+   */
+  private Happened inJournal(Plan plan, Happened now) {
     if (noJournal) {
       return now;
     }
@@ -167,8 +170,13 @@ final class AdjustCommand extends Subcommand implements Callable<Integer> {
     try (Journal open = journal.open()) {
       of.write(now, open);
       return of.withEarlier(now, open);
-    } catch (JournalException e) {
-      throw JournalOption.refused(e);
+    } catch (RefusedException | JournalException e) {
+      console()
+          .complain(
+              e.getMessage()
+                  + "; nothing was written down, and only what is said here counts. Note it on"
+                  + " paper.");
+      return now;
     }
   }
 

@@ -7,6 +7,7 @@ import dev.urnwright.journal.JournalException;
 import dev.urnwright.json.JournalJson;
 import java.io.IOException;
 import java.io.Reader;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -41,6 +42,8 @@ final class JournalImportCommand extends Subcommand implements Callable<Integer>
       } else {
         JournalCsv.read(in, file.toString(), entries);
       }
+    } catch (CharacterCodingException e) {
+      throw new RefusedException(file + ": is not text in UTF-8; save it anew as such");
     } catch (IOException e) {
       throw new RefusedException(file + ": can't be read; name a file in CSV or JSON");
     }

@@ -15,8 +15,12 @@ final class JournalOption {
           "a file, or jdbc:postgresql://… ; left out, URNWRIGHT_JOURNAL or your own journal")
   private Optional<String> named = Optional.empty();
 
-  JournalAddress address() {
-    return JournalAddress.meant(named, System.getenv(), System.getProperty("os.name", ""));
+  JournalAddress address() throws RefusedException {
+    try {
+      return JournalAddress.meant(named, System.getenv(), System.getProperty("os.name", ""));
+    } catch (JournalException e) {
+      throw refused(e);
+    }
   }
 
   /** Opens it, and makes it where it is missing. */

@@ -99,6 +99,14 @@ final class JournalServedCommand extends Subcommand implements Callable<Integer>
 
   private List<ServiceEntry> entries(Plan plan) {
     List<ServiceEntry> entries = new ArrayList<>();
+    came.keySet().stream()
+        .filter(name -> !back.containsKey(name))
+        .findFirst()
+        .ifPresent(
+            name -> {
+              throw new ParameterException(
+                  spec.commandLine(), "'" + name + "' came, and nothing is said of what came back");
+            });
     Spoken spoken = new Spoken(plan.event().print().units());
     back.forEach(
         (name, text) -> {

@@ -17,6 +17,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -51,13 +52,12 @@ public final class EntryReader {
   }
 
   /**
-   * Takes up a row.
+   * Takes up names of columns, of which some may not exist.
    *
-   * @param where it stands
+   * @param where they stand
    */
-  public void row(Location where, Map<String, String> cells) {
-    int before = problems.size();
-    cells.keySet().stream()
+  public void columns(Location where, Collection<String> names) {
+    names.stream()
         .filter(name -> !EntryRow.COLUMNS.contains(name))
         .forEach(
             name ->
@@ -65,6 +65,16 @@ public final class EntryReader {
                     where,
                     "unknown column '" + name + "'",
                     "known columns: " + String.join(", ", EntryRow.COLUMNS)));
+  }
+
+  /**
+   * Takes up a row.
+   *
+   * @param where it stands
+   */
+  public void row(Location where, Map<String, String> cells) {
+    int before = problems.size();
+    columns(where, cells.keySet());
     Row row = new Row(where, cells);
     String kind = cells.getOrDefault("entry", EntryRow.BREW);
     try {

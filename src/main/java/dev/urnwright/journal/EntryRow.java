@@ -3,6 +3,7 @@ package dev.urnwright.journal;
 import dev.urnwright.brew.Readings.Reading;
 import dev.urnwright.journal.BrewEntry.Occasion;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -101,9 +102,12 @@ public record EntryRow(Map<String, String> cells) {
         + reading.sample().map(sample -> "@" + plain(sample.celsius())).orElse("");
   }
 
-  /** The shortest text that is this number again, without an exponent. */
+  /** More digits than any scale has, and one less than would show the rounding of a percent. */
+  private static final MathContext DIGITS = new MathContext(12);
+
+  /** A number without an exponent. */
   private static String plain(double number) {
-    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+    return BigDecimal.valueOf(number).round(DIGITS).stripTrailingZeros().toPlainString();
   }
 
   /** Collects cells. */

@@ -6,13 +6,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.DateTimeException;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javax.sql.DataSource;
 import org.postgresql.ds.PGSimpleDataSource;
 import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteConfig.JournalMode;
 import org.sqlite.SQLiteConfig.SynchronousMode;
 import org.sqlite.SQLiteConfig.TransactionMode;
 import org.sqlite.SQLiteDataSource;
@@ -23,6 +26,9 @@ import org.sqlite.SQLiteDataSource;
  */
 public final class Journal implements AutoCloseable {
   private static final int PATIENCE_MILLISECONDS = 20_000;
+
+  /** Whose messages may hold what is secret; kept, or its level would be forgotten. */
+  private static final Logger DRIVER = Logger.getLogger("org.postgresql");
 
   private final JournalAddress address;
   private final Connection connection;
@@ -50,6 +56,9 @@ public final class Journal implements AutoCloseable {
       Connection connection = source.getConnection();
       try {
         Schema.update(connection, source, address.shown());
+        if (address.file().isPresent()) {
+          logAhead(connection);
+        }
         connection.setAutoCommit(false);
         return new Journal(address, connection);
       } catch (JournalException | SQLException e) {
@@ -77,7 +86,6 @@ public final class Journal implements AutoCloseable {
   /** Each commit is on the disk; a writer waits for another instead of failing. */
   private static DataSource file(String url) {
     SQLiteConfig config = new SQLiteConfig();
-    config.setJournalMode(JournalMode.WAL);
     config.setSynchronous(SynchronousMode.FULL);
     config.setTransactionMode(TransactionMode.IMMEDIATE);
     config.setBusyTimeout(PATIENCE_MILLISECONDS);
@@ -87,9 +95,29 @@ public final class Journal implements AutoCloseable {
     return source;
   }
 
-  private static DataSource server(String url) {
+  /**
+   * Readers and a writer don't wait for each other then. Only now that the file is known to be a
+   * journal, and no matter if another program stands in the way: commits are durable either way.
+   */
+  private static void logAhead(Connection connection) {
+    try (Statement statement = connection.createStatement()) {
+      statement.execute("pragma journal_mode = wal");
+    } catch (SQLException later) {
+      // the next program to open it will
+    }
+  }
+
+  private static DataSource server(String url) throws JournalException {
+    DRIVER.setLevel(Level.OFF);
     PGSimpleDataSource source = new PGSimpleDataSource();
-    source.setURL(url);
+    try {
+      source.setURL(url);
+    } catch (IllegalArgumentException e) {
+      // not the driver's own words, which repeat the whole URL
+      throw new JournalException(
+          "the journal's URL can't be read; expected such as jdbc:postgresql://server:5432/urnwright",
+          e);
+    }
     Optional.ofNullable(System.getenv("PGUSER"))
         .ifPresent(
             user -> {
@@ -198,7 +226,7 @@ public final class Journal implements AutoCloseable {
       T answer = question.ask();
       connection.commit();
       return answer;
-    } catch (SQLException | IllegalArgumentException e) {
+    } catch (SQLException | IllegalArgumentException | DateTimeException e) {
       rollBack();
       throw new JournalException(address.shown() + ": can't be read: " + reason(e), e);
     }

@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * gets an apostrophe before it on the way out, which is taken off on the way in.
  */
 public final class JournalCsv {
+  private static final int BYTE_ORDER_MARK = '\uFEFF';
+  private static final int LONGEST_NAME = 1000;
   private static final String FORMULA = "=+-@\t\r";
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180
@@ -39,14 +41,24 @@ public final class JournalCsv {
   }
 
   /**
-   * Reads rows into a reader of entries.
+   * Reads rows into a reader of entries, as spreadsheets save them too: with semicolons between
+   * values, or with a byte order mark before the first.
    *
+   * @param in which supports marks
    * @param file what to call the file in problems
    */
   public static void read(Reader in, String file, EntryReader entries) throws IOException {
+    skipMark(in);
     CSVFormat format =
-        CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).setTrim(true).build();
+        CSVFormat.RFC4180
+            .builder()
+            .setDelimiter(delimiter(in))
+            .setHeader()
+            .setSkipHeaderRecord(true)
+            .setTrim(true)
+            .build();
     try (CSVParser parser = CSVParser.parse(in, format)) {
+      entries.columns(new Location(file, 1, 1), parser.getHeaderNames());
       for (CSVRecord record : parser) {
         Location where = new Location(file, (int) parser.getCurrentLineNumber(), 1);
         if (!record.isConsistent()) {
@@ -61,7 +73,7 @@ public final class JournalCsv {
             .toMap()
             .forEach(
                 (name, text) -> {
-                  if (!text.isEmpty()) {
+                  if (!text.isEmpty() && EntryRow.COLUMNS.contains(name)) {
                     cells.put(name, unguarded(text));
                   }
                 });
@@ -71,6 +83,24 @@ public final class JournalCsv {
       entries.refuse(
           Location.ofFile(file), "is not a table of values", "expected as exported, in CSV");
     }
+  }
+
+  private static void skipMark(Reader in) throws IOException {
+    in.mark(1);
+    if (in.read() != BYTE_ORDER_MARK) {
+      in.reset();
+    }
+  }
+
+  /** What stands after the first name; the reader stays where it is. */
+  private static char delimiter(Reader in) throws IOException {
+    in.mark(LONGEST_NAME);
+    int next = in.read();
+    for (int i = 1; i < LONGEST_NAME && next >= 0 && ",;\n".indexOf(next) < 0; i++) {
+      next = in.read();
+    }
+    in.reset();
+    return next == ';' ? ';' : ',';
   }
 
   private static String guarded(@Nullable String text) {

@@ -40,13 +40,32 @@ public record ServiceEntry(
   /**
    * What was planned.
    *
-   * @param headcount guests who came
+   * @param headcount guests who came, from 1 to 1 000 000
    * @param drinkers the share of them planned to drink this coffee
-   * @param cupsEach planned for each drinker
-   * @param cups planned
+   * @param cupsEach planned for each drinker, above 0, at most 100
+   * @param cups planned, 0 or more
    * @param cup beverage in one of them, above 0
    */
-  public record Asked(int headcount, Share drinkers, double cupsEach, int cups, Mass cup) {}
+  public record Asked(int headcount, Share drinkers, double cupsEach, int cups, Mass cup) {
+    private static final int MOST_GUESTS = 1_000_000;
+    private static final double MOST_CUPS = 100;
+
+    /** Refuses what nobody could have been asked for. */
+    public Asked {
+      if (headcount < 1 || headcount > MOST_GUESTS) {
+        throw new IllegalArgumentException("guests are 1 to 1 000 000: " + headcount);
+      }
+      if (!(cupsEach > 0 && cupsEach <= MOST_CUPS) || cups < 0 || cup.isZero()) {
+        throw new IllegalArgumentException(
+            "cups are more than nothing, and at most 100 each: "
+                + cupsEach
+                + " each, "
+                + cups
+                + " planned, of "
+                + cup);
+      }
+    }
+  }
 
   /** Cups poured: what did not come back, in cups. */
   public double cupsPoured() {

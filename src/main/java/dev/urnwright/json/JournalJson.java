@@ -75,6 +75,11 @@ public final class JournalJson {
         String name = json.currentName();
         JsonToken value = json.nextToken();
         if (value.isStructStart()) {
+          var list = json.currentTokenLocation();
+          entries.refuse(
+              new Location(file, list.getLineNr(), list.getColumnNr()),
+              "'" + name + "' holds several values",
+              "expected one text or number, such as \"1.81 1.80 1.81\"");
           json.skipChildren();
         } else if (value != JsonToken.VALUE_NULL) {
           cells.put(name, json.getText());

@@ -199,6 +199,24 @@ class AdjustCommandTest {
   }
 
   @Test
+  void aJournalThatCantBeHadDoesNotStandInTheWay() throws IOException {
+    Path notes = Files.writeString(folder.resolve("notes.txt"), "buy milk\n".repeat(200));
+    Run run =
+        Run.of(
+            "adjust",
+            event,
+            "--journal",
+            notes,
+            "--no-sheets",
+            "--batch",
+            "coffee-1",
+            "--beverage",
+            "3660");
+    assertTrue(run.err().contains("nothing was written down"), run.err());
+    assertTrue(run.out().contains("coffee-1"), run.out());
+  }
+
+  @Test
   void theSecondBatchOfTheMorningKnowsTheFirst() throws IOException {
     Path journal = folder.resolve("brews.db");
     Run first =

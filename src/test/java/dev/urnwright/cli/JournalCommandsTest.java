@@ -1,5 +1,6 @@
 package dev.urnwright.cli;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -121,11 +122,51 @@ class JournalCommandsTest {
     assertTrue(run.err().contains(file + ":3:1: dose_g: 'lots' can't be read"), run.err());
     assertTrue(run.err().contains(file + ":4:1: more beverage than went in"), run.err());
     assertTrue(run.err().contains(file + ":5:1: readings: 'oops' can't be read"), run.err());
-    assertTrue(run.err().contains(file + ":5:1: unknown column 'colour'"), run.err());
+    assertTrue(run.err().contains(file + ":1:1: unknown column 'colour'"), run.err());
     assertTrue(run.err().contains("4 problems; nothing was added"), run.err());
     assertTrue(
         done(Run.of("journal", "list", "--journal", folder.resolve("new.db")))
             .contains("0 batches"));
+  }
+
+  @Test
+  void readsWhatASpreadsheetSaved() throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("saved.csv"),
+            "\uFEFFcoffee;dose_g;water_g;beverage_g\r\nHouse;16;208;169\r\n");
+    Path other = folder.resolve("other.db");
+    assertEquals("read 1 entries\n", done(Run.of("journal", "import", file, "--journal", other)));
+    assertTrue(done(Run.of("journal", "list", "--journal", other)).contains("2.44 g/g"));
+  }
+
+  @Test
+  void aListOfReadingsInJsonIsNotDropped() throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("lists.json"),
+            "{\"entries\": [\n"
+                + "{\"coffee\": \"House\", \"dose_g\": 16, \"water_g\": 208,\n"
+                + " \"readings\": [1.81, 1.81, 1.81]}]}");
+    Run run = Run.of("journal", "import", file, "--journal", journal);
+    assertEquals(ExitCode.PROBLEMS, run.code());
+    assertTrue(run.err().contains(file + ":3:14: 'readings' holds several values"), run.err());
+  }
+
+  @Test
+  void whatIsNotUtf8IsRefused() throws IOException {
+    Path file = folder.resolve("latin.csv");
+    Files.write(file, "coffee,dose_g,water_g\nCaf\u00e9,16,208\n".getBytes(ISO_8859_1));
+    Run run = Run.of("journal", "import", file, "--journal", journal);
+    assertEquals(ExitCode.PROBLEMS, run.code());
+    assertTrue(run.err().contains("is not text in UTF-8"), run.err());
+  }
+
+  @Test
+  void numbersComeOutAsTheyWentIn() throws IOException {
+    Path file = folder.resolve("brews.csv");
+    done(Run.of("journal", "export", file, "--journal", journal));
+    assertTrue(Files.readString(file).contains(",1.81@21 1.81@21 1.8@21,"), Files.readString(file));
   }
 
   @Test

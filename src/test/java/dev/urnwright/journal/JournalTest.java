@@ -1,5 +1,6 @@
 package dev.urnwright.journal;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -7,31 +8,37 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.urnwright.brew.Readings;
 import dev.urnwright.brew.WeighedBatch;
+import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Share;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.ResultSet;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** A journal in a file, and on a server where URNWRIGHT_TEST_POSTGRESQL names one. */
 class JournalTest {
   @TempDir static Path folder;
 
-  static Stream<JournalAddress> places() {
-    Stream<JournalAddress> file =
-        Stream.of(JournalAddress.of(folder.resolve(UUID.randomUUID() + ".db").toString()));
-    Optional<JournalAddress> server =
-        Optional.ofNullable(System.getenv("URNWRIGHT_TEST_POSTGRESQL")).map(JournalAddress::of);
-    return Stream.concat(file, server.stream());
+  static List<JournalAddress> places() throws JournalException {
+    List<JournalAddress> places = new ArrayList<>();
+    places.add(JournalAddress.of(folder.resolve(UUID.randomUUID() + ".db").toString()));
+    String server = System.getenv("URNWRIGHT_TEST_POSTGRESQL");
+    if (server != null) {
+      places.add(JournalAddress.of(server));
+    }
+    return places;
   }
 
   @ParameterizedTest
@@ -101,7 +108,83 @@ class JournalTest {
   }
 
   @Test
-  void isKeptWhereThatSystemKeepsThings() {
+  void anotherProgramsDatabaseIsLeftAsItIs() throws Exception {
+    Path file = folder.resolve("stock.db");
+    try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+        Statement statement = connection.createStatement()) {
+      statement.execute("create table shelf (milk)");
+    }
+    byte[] before = Files.readAllBytes(file);
+    JournalException refused =
+        assertThrows(
+            JournalException.class, () -> Journal.open(JournalAddress.of(file.toString())).close());
+    assertEquals(
+        file + ": its tables can't be made; is it a journal of Urnwright's?", refused.getMessage());
+    assertArrayEquals(before, Files.readAllBytes(file));
+  }
+
+  @Test
+  void aFileKeepsItsLogAhead() throws Exception {
+    Path file = folder.resolve("ahead.db");
+    Journal.open(JournalAddress.of(file.toString())).close();
+    try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+        Statement statement = connection.createStatement();
+        ResultSet mode = statement.executeQuery("pragma journal_mode")) {
+      assertEquals("wal", mode.getString(1));
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'', ''",
+    "'  ', '  '",
+    "jdbc:mysql://h/db?password=pw, jdbc:mysql://h/db",
+    "postgresql://ana:pw@h/db, postgresql://h/db",
+    "jdbc:sqlite:x.db, jdbc:sqlite:x.db"
+  })
+  void whatIsNeitherFileNorServerIsRefusedInWords(String text, String shown) {
+    JournalException refused =
+        assertThrows(JournalException.class, () -> JournalAddress.of(text), text);
+    assertEquals(
+        "'"
+            + shown
+            + "' is no journal; expected a file, or a URL that begins with jdbc:postgresql://",
+        refused.getMessage());
+  }
+
+  @Test
+  void aPasswordIsNeverRepeated() {
+    for (String url :
+        List.of(
+            "jdbc:postgresql://ana:pw@127.0.0.1:1/db",
+            "jdbc:postgresql://127.0.0.1:port/db?password=pw",
+            "jdbc:postgresql://127.0.0.1:1/db?user=ana&password=pw")) {
+      JournalException refused =
+          assertThrows(
+              JournalException.class, () -> Journal.open(JournalAddress.of(url)).close(), url);
+      assertFalse(refused.getMessage().contains("pw"), refused.getMessage());
+    }
+  }
+
+  @Test
+  void aFilesNameIsNoDriversOption() throws Exception {
+    // The driver would keep :memory: in memory, and lose it.
+    Path file = JournalAddress.of(":memory:").file().orElseThrow();
+    assertEquals("jdbc:sqlite:" + file.toAbsolutePath(), JournalAddress.of(":memory:").url());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 1, 200", "-5, 1, 200", "40, 0, 200", "40, NaN, 200", "40, 1, 0"})
+  void noOneIsAskedForNothing(int headcount, double cupsEach, double cup) {
+    assertThrows(
+        IllegalArgumentException.class,
+        () ->
+            new ServiceEntry.Asked(
+                headcount, Share.ofPercent(85), cupsEach, 40, Mass.ofGrams(cup)));
+  }
+
+  @Test
+  void isKeptWhereThatSystemKeepsThings() throws JournalException {
     assertEquals(
         Path.of("/home/ana/.local/share/urnwright/journal.db"),
         place(Map.of("HOME", "/home/ana"), "Linux"));
@@ -116,13 +199,14 @@ class JournalTest {
   }
 
   @Test
-  void aServerIsShownWithoutWhatMayBeSecret() {
+  void aServerIsShownWithoutWhatMayBeSecret() throws JournalException {
     assertEquals(
         "jdbc:postgresql://db/urn",
         JournalAddress.of("jdbc:postgresql://db/urn?user=a&password=b").shown());
   }
 
-  private static Path place(Map<String, String> environment, String system) {
+  private static Path place(Map<String, String> environment, String system)
+      throws JournalException {
     return JournalAddress.meant(Optional.empty(), environment, system).file().orElseThrow();
   }
 }
