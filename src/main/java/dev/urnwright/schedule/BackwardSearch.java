@@ -168,7 +168,7 @@ final class BackwardSearch {
     contention.settle(children);
     for (SearchState child : children) {
       settle(child);
-      if (child.bound >= incumbent - SAME) {
+      if (child.most >= incumbent - SAME) {
         child.joins(next.computeIfAbsent(child.key(), key -> new ArrayList<>()));
       }
     }
@@ -281,6 +281,25 @@ final class BackwardSearch {
       state.free[unit] = Math.min(state.free[unit], state.last);
     }
     prices.ifPresent(by -> state.bound = Math.min(state.bound, bound(state, by)));
+    state.most = prices.isPresent() ? reachable(state) : state.bound;
+  }
+
+  /** The bound, lowered to what batches of these grams can reach at whole minutes. */
+  private double reachable(SearchState state) {
+    double measure = 0;
+    for (int leg = 0; leg < legs.size(); leg++) {
+      if (!legs.get(leg).isDone(state.progress, offsets[leg])) {
+        double here = legs.get(leg).measure(state.progress, offsets[leg]);
+        if (here == 0 || (measure != 0 && measure != here)) {
+          return state.bound;
+        }
+        measure = here;
+      }
+    }
+    double more = (state.bound - state.value) / measure;
+    return measure == 0 || more < 0
+        ? state.bound
+        : Math.min(state.bound, state.value + Math.floor(more + 1e-6) * measure);
   }
 
   private double bound(SearchState state, PriceBound by) {
@@ -306,7 +325,7 @@ final class BackwardSearch {
               .thenComparingDouble(s -> s.value)
               .thenComparingInt(s -> s.firstStart)
               .reversed());
-      dropped = Math.max(dropped, states.get(width).bound);
+      states.stream().skip(width).forEach(state -> dropped = Math.max(dropped, state.most));
       return new ArrayList<>(states.subList(0, width));
     }
     return states;

@@ -1,7 +1,6 @@
 package dev.urnwright.schedule;
 
 import dev.urnwright.schedule.RunProblem.Kind;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -94,7 +93,7 @@ final class CircuitWorth {
   private int[] best(List<int[]> possible, int minute) {
     int[] best = possible.get(0);
     double most = worth(best, minute);
-    if (Arrays.stream(loads.kinds()).allMatch(kind -> prices.power(kind, minute) == 0)) {
+    if (isFree(minute)) {
       return best;
     }
     for (int[] load : possible) {
@@ -105,6 +104,15 @@ final class CircuitWorth {
       }
     }
     return best;
+  }
+
+  private boolean isFree(int minute) {
+    for (int kind : loads.kinds()) {
+      if (prices.power(kind, minute) > 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private double worth(int[] load, int minute) {

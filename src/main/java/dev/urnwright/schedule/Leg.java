@@ -30,6 +30,15 @@ sealed interface Leg permits SizedLeg, FullLeg, FixedLeg {
   /** How many pieces are left, the first ones; of the last of them perhaps a part. */
   double piecesLeft(long[] progress, int offset);
 
+  /**
+   * A measure of the grams of all batches still to come: each brings a whole multiple of it.
+   *
+   * @return 0 when there is none
+   */
+  default double measure(long[] progress, int offset) {
+    return 0;
+  }
+
   /** No batch that is left is ready after this minute. */
   int due(long[] progress, int offset);
 

@@ -29,7 +29,8 @@ final class PriceBound {
   PriceBound(RunProblem problem, List<Leg> legs, Prices prices) {
     this.problem = problem;
     this.prices = prices;
-    legs.forEach(leg -> this.legs.add(new PricedPieces(problem, leg.pieces(), prices)));
+    Bargain bargain = new Bargain(problem, prices);
+    legs.forEach(leg -> this.legs.add(new PricedPieces(leg.pieces(), bargain)));
     CircuitLoads.of(problem).forEach(l -> circuits.add(new CircuitWorth(problem, l, prices)));
     this.firstUnit = new int[problem.kinds().size()];
     for (int kind = 1; kind < firstUnit.length; kind++) {

@@ -1,34 +1,25 @@
 package dev.urnwright.schedule;
 
-import dev.urnwright.schedule.RunProblem.Kind;
 import java.util.Arrays;
 import java.util.List;
 
 /** What the pieces of a leg are worth at given prices when each is ready at its own best minute. */
 final class PricedPieces {
-  private final RunProblem problem;
-  private final Prices prices;
+  private final Bargain bargain;
   private final List<Piece> pieces;
+  private final int[] first; // minute at which each can be ready
   private final double[][] best; // [piece][minute]: ready by then, from its earliest minute on
   private final double[] before; // of all pieces before one, ready at the best minute of all
 
-  /**
-   * A place for a piece.
-   *
-   * @param at which of the piece's kinds
-   * @param ready minute
-   * @param worth gram-minutes, less what it pays
-   */
-  record Place(int at, int ready, double worth) {}
-
-  PricedPieces(RunProblem problem, List<Piece> pieces, Prices prices) {
-    this.problem = problem;
-    this.prices = prices;
+  PricedPieces(List<Piece> pieces, Bargain bargain) {
+    this.bargain = bargain;
     this.pieces = pieces;
+    this.first = new int[pieces.size()];
     this.best = new double[pieces.size()][];
     this.before = new double[pieces.size() + 1];
     for (int i = 0; i < pieces.size(); i++) {
-      best[i] = byMinute(pieces.get(i));
+      first[i] = bargain.first(pieces.get(i));
+      best[i] = byMinute(pieces.get(i), first[i]);
       before[i + 1] = before[i] + best[i][best[i].length - 1];
     }
   }
@@ -56,46 +47,19 @@ final class PricedPieces {
 
   private double ready(int i, int last) {
     Piece piece = pieces.get(i);
-    int minute = Math.min(last, piece.latestReady()) - first(piece);
+    int minute = Math.min(last, piece.latestReady()) - first[i];
     return minute < 0 ? Double.NEGATIVE_INFINITY : best[i][minute];
   }
 
-  private int first(Piece piece) {
-    return Math.min(piece.latestReady(), Math.max(piece.earliestReady(), prices.from()));
-  }
-
-  private double[] byMinute(Piece piece) {
-    int first = first(piece);
-    double[] worth = new double[piece.latestReady() - first + 1];
+  private double[] byMinute(Piece piece, int first) {
+    double[] worth = new double[Math.max(1, piece.latestReady() - first + 1)];
     Arrays.fill(worth, Double.NEGATIVE_INFINITY);
-    for (int i = 0; i < worth.length; i++) {
+    for (int i = 0; first + i <= piece.latestReady(); i++) {
       worth[i] = i > 0 ? worth[i - 1] : worth[i];
       for (int at = 0; at < piece.kinds().length; at++) {
-        worth[i] = Math.max(worth[i], worth(piece, at, first + i));
+        worth[i] = Math.max(worth[i], bargain.gain(piece, at, first + i));
       }
     }
     return worth;
-  }
-
-  private double worth(Piece piece, int at, int ready) {
-    Kind kind = problem.kinds().get(piece.kinds()[at]);
-    return ready < problem.earliestStart() + kind.brewMinutes() || ready < piece.earliestReady()
-        ? Double.NEGATIVE_INFINITY
-        : piece.grams() * ready - piece.batches()[at] * prices.ofBatch(piece.kinds()[at], ready);
-  }
-
-  /** The place that is best for one piece alone; the latest of several. */
-  Place place(int i) {
-    Piece piece = pieces.get(i);
-    Place best = new Place(0, piece.latestReady(), Double.NEGATIVE_INFINITY);
-    for (int ready = piece.latestReady(); ready >= first(piece); ready--) {
-      for (int at = 0; at < piece.kinds().length; at++) {
-        double worth = worth(piece, at, ready);
-        if (worth > best.worth()) {
-          best = new Place(at, ready, worth);
-        }
-      }
-    }
-    return best;
   }
 }

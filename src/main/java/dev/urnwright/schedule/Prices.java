@@ -19,7 +19,7 @@ final class Prices {
   private final int to;
   private final double[][] power;
   private final double[][] unitsUpTo; // [kind][minute]: of all minutes before it
-  private final double[][] powerUpTo;
+  private final double[][] batch; // [kind][minute]: what one pays that is ready then
 
   /**
    * Prices.
@@ -34,11 +34,11 @@ final class Prices {
     this.to = from + unit[0].length;
     this.power = new double[power.length][];
     this.unitsUpTo = new double[unit.length][];
-    this.powerUpTo = new double[unit.length][];
+    this.batch = new double[unit.length][];
     for (int kind = 0; kind < unit.length; kind++) {
       this.power[kind] = inSteps(power[kind]);
       unitsUpTo[kind] = summed(inSteps(unit[kind]));
-      powerUpTo[kind] = summed(this.power[kind]);
+      batch[kind] = ofBatches(kind, summed(this.power[kind]));
     }
   }
 
@@ -72,14 +72,23 @@ final class Prices {
     return power[kind][minute - from];
   }
 
-  /** What a batch pays that is ready at a minute. */
-  double ofBatch(int kind, int ready) {
+  private double[] ofBatches(int kind, double[] powerUpTo) {
     Kind brewer = problem.kinds().get(kind);
-    int start = ready - brewer.brewMinutes();
-    return unitsBefore(kind, ready + brewer.turnaroundMinutes())
-        - unitsBefore(kind, start)
-        + powerUpTo[kind][at(ready)]
-        - powerUpTo[kind][at(start)];
+    double[] all = new double[powerUpTo.length];
+    for (int ready = from; ready <= to; ready++) {
+      int start = ready - brewer.brewMinutes();
+      all[ready - from] =
+          unitsBefore(kind, ready + brewer.turnaroundMinutes())
+              - unitsBefore(kind, start)
+              + powerUpTo[at(ready)]
+              - powerUpTo[at(start)];
+    }
+    return all;
+  }
+
+  /** What a batch pays that is ready at a minute, one from the first to the last that is priced. */
+  double ofBatch(int kind, int ready) {
+    return batch[kind][ready - from];
   }
 
   /** What one brewer of a kind is worth in all minutes before this one. */

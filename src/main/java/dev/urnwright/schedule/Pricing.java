@@ -1,6 +1,6 @@
 package dev.urnwright.schedule;
 
-import dev.urnwright.schedule.PricedPieces.Place;
+import dev.urnwright.schedule.Bargain.Place;
 import dev.urnwright.schedule.RunProblem.Kind;
 import java.util.Arrays;
 import java.util.List;
@@ -10,21 +10,19 @@ import java.util.List;
  * power for becomes dearer, one that is not wanted cheaper.
  *
  * <p>Steps along a subgradient, as long as M. Held, P. Wolfe and H. P. Crowder advise in
- * "Validation of subgradient optimization", Mathematical Programming 6 (1974), with part of the
+ * "Validation of subgradient optimization", Mathematical Programming 6 (1974), with most of the
  * last direction kept; both cited from memory. The bound is valid wherever this stops.
  */
 final class Pricing {
-  private static final int ROUNDS = 400;
-
-  /** Rounds without a lower bound after which steps are halved. */
-  private static final int PATIENCE = 8;
+  /** Less than this, and the kept directions carry the first steps too far. */
+  private static final int LEAST_PATIENCE = 15;
 
   /** Part of the last direction that is kept. */
-  private static final double KEPT = 0.6;
+  private static final double KEPT = 0.9;
 
   private final RunProblem problem;
   private final List<Leg> legs;
-  private final List<List<Piece>> pieces;
+  private final List<Piece> pieces;
   private final List<CircuitLoads> loads;
   private final int from;
   private final int minutes;
@@ -38,11 +36,10 @@ final class Pricing {
   private Pricing(RunProblem problem, List<Leg> legs) {
     this.problem = problem;
     this.legs = legs;
-    this.pieces = legs.stream().map(Leg::pieces).toList();
+    this.pieces = legs.stream().flatMap(leg -> leg.pieces().stream()).toList();
     this.loads = CircuitLoads.of(problem);
     this.from = problem.earliestStart();
-    int latest =
-        pieces.stream().flatMap(List::stream).mapToInt(Piece::latestReady).max().orElseThrow();
+    int latest = pieces.stream().mapToInt(Piece::latestReady).max().orElseThrow();
     int turnaround = problem.kinds().stream().mapToInt(Kind::turnaroundMinutes).max().orElse(0);
     this.minutes = Math.max(1, latest + turnaround - from);
     this.unit = new double[problem.kinds().size()][minutes];
@@ -55,24 +52,30 @@ final class Pricing {
    * A bound by good prices.
    *
    * @param reached gram-minutes of ready times of a schedule that is known
+   * @param rounds steps at the most
    */
-  static PriceBound of(RunProblem problem, List<Leg> legs, double reached) {
+  static PriceBound of(RunProblem problem, List<Leg> legs, double reached, int rounds) {
     Pricing pricing = new Pricing(problem, legs);
-    pricing.descend(reached);
+    pricing.descend(reached, rounds, Math.max(LEAST_PATIENCE, rounds / 50));
     return new PriceBound(problem, legs, pricing.best);
   }
 
-  private void descend(double reached) {
+  /**
+   * Goes down.
+   *
+   * @param patience rounds without a lower bound after which steps are halved
+   */
+  private void descend(double reached, int rounds, int patience) {
     double length = 1;
     int since = 0;
-    for (int round = 0; round < ROUNDS && bound > reached; round++) {
+    for (int round = 0; round < rounds && bound > reached; round++) {
       Prices prices = new Prices(problem, from, unit, power);
       double value = relaxed(prices);
       if (value < bound - 1e-6) {
         bound = value;
         best = prices;
         since = 0;
-      } else if (++since == PATIENCE) {
+      } else if (++since == patience) {
         length /= 2;
         since = 0;
       }
@@ -91,18 +94,16 @@ final class Pricing {
     scale(unitWay);
     scale(powerWay);
     double value = 0;
-    for (List<Piece> leg : pieces) {
-      PricedPieces priced = new PricedPieces(problem, leg, prices);
-      for (int i = 0; i < leg.size(); i++) {
-        Place place = priced.place(i);
-        Kind kind = problem.kinds().get(leg.get(i).kinds()[place.at()]);
-        double batches = leg.get(i).batches()[place.at()];
-        int k = leg.get(i).kinds()[place.at()];
-        int start = place.ready() - kind.brewMinutes();
-        add(unitWay[k], start, place.ready() + kind.turnaroundMinutes(), batches);
-        add(powerWay[k], start, place.ready(), batches);
-        value += place.worth();
-      }
+    Bargain bargain = new Bargain(problem, prices);
+    for (Piece piece : pieces) {
+      Place place = bargain.best(piece);
+      double batches = piece.batches()[place.at()];
+      int k = piece.kinds()[place.at()];
+      Kind kind = problem.kinds().get(k);
+      int start = place.ready() - kind.brewMinutes();
+      add(unitWay[k], start, place.ready() + kind.turnaroundMinutes(), batches);
+      add(powerWay[k], start, place.ready(), batches);
+      value += place.gain();
     }
     for (int k = 0; k < unit.length; k++) {
       int units = problem.kinds().get(k).units();
@@ -158,9 +159,6 @@ final class Pricing {
     for (int k = 0; k < prices.length; k++) {
       for (int i = 0; i < prices[k].length; i++) {
         prices[k][i] = Math.max(0, prices[k][i] + step * way[k][i]);
-        if (prices[k][i] == 0 && way[k][i] < 0) {
-          way[k][i] = 0;
-        }
       }
     }
   }

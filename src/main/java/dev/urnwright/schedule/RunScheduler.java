@@ -29,6 +29,17 @@ public final class RunScheduler {
   /** A long run is searched less widely: so many states, over the square of its batches. */
   private static final int EFFORT = 28_800_000;
 
+  /** Rounds in which prices are sought first; and at the most where that proves too little. */
+  private static final int FIRST_ROUNDS = 400;
+
+  private static final int MOST_ROUNDS = 4_000;
+
+  /** So many rounds, over the square of a long run's batches. */
+  private static final int ROUND_EFFORT = 57_600_000;
+
+  /** States kept in a layer while prices are sought. */
+  private static final int QUICK = 100;
+
   /** A first look, to have something to compare with. */
   private static final int NARROW = 24;
 
@@ -175,6 +186,14 @@ public final class RunScheduler {
     Optional<List<Sizing>> sizings = Optional.empty();
     int ways;
 
+    double floor() {
+      return best.map(Found::value).orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    boolean isProven() {
+      return bound <= floor() + BackwardSearch.SAME;
+    }
+
     void offer(Found found) {
       if (best.isEmpty() || isBetter(found)) {
         best = Optional.of(found);
@@ -243,26 +262,47 @@ public final class RunScheduler {
   }
 
   private boolean searchLegs(List<Leg> legs, int states, Attempt attempt) {
-    double floor = attempt.best.map(Found::value).orElse(Double.NEGATIVE_INFINITY);
-    Optional<PriceBound> prices = prices(legs, states, attempt);
-    BackwardSearch search = new BackwardSearch(problem, legs, states, prices);
-    Optional<Found> found = search.run(floor);
-    found.ifPresent(attempt::offer);
-    // The widest search of the best sizes comes last.
-    attempt.bound =
-        Math.min(
-            search.droppedBound(), prices.map(PriceBound::ofAll).orElse(Double.POSITIVE_INFINITY));
-    spent += search.expanded();
-    return found.isPresent();
+    boolean open = attempt.best.isPresent() && !attempt.isProven();
+    attempt.bound = Double.POSITIVE_INFINITY; // of these legs from here on
+    // Prices are worth their while where a first look has found but not proven something.
+    return states > NARROW && open
+        ? searchPriced(legs, states, attempt)
+        : searchLegs(legs, states, 0, attempt, Optional.empty());
   }
 
-  /** Worth their while in a wide search, where a first look has found but not proven something. */
-  private Optional<PriceBound> prices(List<Leg> legs, int states, Attempt attempt) {
-    return attempt
-        .best
-        .map(Found::value)
-        .filter(value -> states > NARROW && attempt.bound > value + BackwardSearch.SAME)
-        .map(value -> Pricing.of(problem, legs, value));
+  private boolean searchPriced(List<Leg> legs, int states, Attempt attempt) {
+    int batches = legs.stream().mapToInt(leg -> leg.pieces().size()).sum();
+    int rounds = Math.min(MOST_ROUNDS, ROUND_EFFORT / (batches * batches));
+    PriceBound first = Pricing.of(problem, legs, attempt.floor(), FIRST_ROUNDS);
+    if (rounds <= FIRST_ROUNDS) {
+      return searchLegs(legs, states, 0, attempt, Optional.of(first));
+    }
+    // What a quick search finds better lets the prices be better too.
+    boolean better =
+        searchLegs(legs, Math.min(states, QUICK), 0, attempt, Optional.of(first));
+    if (attempt.isProven()) {
+      return better;
+    }
+    Optional<PriceBound> good =
+        Optional.of(Pricing.of(problem, legs, attempt.floor(), rounds));
+    better |= searchLegs(legs, states, 0, attempt, good);
+    if (attempt.isProven()) {
+      return better;
+    }
+    // What is only as good, but starts later, may be in the way of a proof.
+    return searchLegs(legs, states, 2 * BackwardSearch.SAME, attempt, good) || better;
+  }
+
+  /** Searches for what exceeds the best so far by some gram-minutes; 0 for as good or better. */
+  private boolean searchLegs(
+      List<Leg> legs, int states, double by, Attempt attempt, Optional<PriceBound> prices) {
+    BackwardSearch search = new BackwardSearch(problem, legs, states, prices);
+    Optional<Found> found = search.run(attempt.floor() + by);
+    found.ifPresent(attempt::offer);
+    attempt.bound = Math.min(attempt.bound, search.droppedBound());
+    prices.ifPresent(p -> attempt.bound = Math.min(attempt.bound, p.ofAll()));
+    spent += search.expanded();
+    return found.isPresent();
   }
 
   private int width(List<Sizing> sizings) {

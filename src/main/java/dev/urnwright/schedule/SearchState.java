@@ -15,6 +15,7 @@ final class SearchState {
   double value;
   int firstStart = BackwardSearch.FREE;
   double bound;
+  double most; // that can still come of it, no more than its bound
   Placement placements;
 
   /** How far all legs have come, as a key. */

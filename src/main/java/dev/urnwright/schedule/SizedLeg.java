@@ -16,6 +16,7 @@ final class SizedLeg implements Leg {
   private final List<SizeClass> classes;
   private final double gramsPerStep;
   private final List<Choice> equal; // the choices of a single class, the last batch first
+  private final double[] measures; // of the grams of each of these and all after it; 0 if none
 
   SizedLeg(int coffee, OrderBook.Run run, Sizing sizing, double gramsPerStep) {
     this.coffee = coffee;
@@ -28,6 +29,21 @@ final class SizedLeg implements Leg {
                 .mapToObj(placed -> choice(new long[] {placed}, 0, 0))
                 .toList()
             : List.of();
+    this.measures = new double[equal.size() + 1];
+    long dose = 0; // greatest common measure
+    for (int i = equal.size() - 1; i >= 0; i--) {
+      Choice choice = equal.get(i);
+      dose = greatestMeasure(dose, choice.doseSteps());
+      boolean whole = Math.abs(choice.grams() - choice.doseSteps() * gramsPerStep) < 1e-9;
+      if (!whole) {
+        break; // the last batch may be drawn in part
+      }
+      measures[i] = dose * gramsPerStep;
+    }
+  }
+
+  private static long greatestMeasure(long a, long b) {
+    return b == 0 ? a : greatestMeasure(b, a % b);
   }
 
   @Override
@@ -100,6 +116,11 @@ final class SizedLeg implements Leg {
     return equal.isEmpty()
         ? run.piecesBefore(left(progress, offset, -1))
         : equal.size() - progress[offset];
+  }
+
+  @Override
+  public double measure(long[] progress, int offset) {
+    return equal.isEmpty() ? 0 : measures[(int) progress[offset]];
   }
 
   @Override

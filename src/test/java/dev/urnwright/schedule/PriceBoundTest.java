@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.urnwright.schedule.BackwardSearch.Found;
 import dev.urnwright.schedule.RunInstances.Sized;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,12 +31,15 @@ class PriceBoundTest {
         double latest = RunInstances.latest(problem);
         double value = latest - wait.getAsDouble();
         List<Leg> legs = RunInstances.legs(sized);
-        double good = Pricing.of(problem, legs, value).ofAll();
+        double good = Pricing.of(problem, legs, value, 400).ofAll();
         assertTrue(good >= value - 1e-3, "seed " + seed + ": " + good + " < " + value);
         for (int i = 0; i < 5; i++) {
           double any = new PriceBound(problem, legs, anyPrices(problem, seed * 10 + i)).ofAll();
           assertTrue(any >= value - 1e-3, "seed " + seed + ": " + any + " < " + value);
         }
+        PriceBound prices = Pricing.of(problem, legs, value, 4000);
+        assertEquals(value, search(problem, legs, prices, value - 60).orElseThrow().value(), 1e-3);
+        assertTrue(search(problem, legs, prices, value + 0.5).isEmpty(), "seed " + seed);
         done++;
         closer += good < latest - 1 ? 1 : 0;
       }
@@ -55,7 +59,7 @@ class PriceBoundTest {
       if (plain.isPresent()) {
         double value = plain.get().value();
         List<Leg> legs = RunInstances.legs(sized);
-        PriceBound good = Pricing.of(sized.problem(), legs, value);
+        PriceBound good = Pricing.of(sized.problem(), legs, value, 400);
         PriceBound any = new PriceBound(sized.problem(), legs, anyPrices(sized.problem(), seed));
         for (PriceBound bound : List.of(good, any)) {
           BackwardSearch search =
@@ -71,6 +75,35 @@ class PriceBoundTest {
       }
     }
     assertTrue(fewer > SEEDS / 20, "too few that prices shorten: " + fewer);
+  }
+
+  private static Optional<Found> search(
+      RunProblem problem, List<Leg> legs, PriceBound prices, double floor) {
+    return new BackwardSearch(problem, legs, 2000, Optional.of(prices)).run(floor);
+  }
+
+  /** Bounds are lowered to multiples of the measure, so every batch must be one. */
+  @ParameterizedTest(name = "mixed: {0}")
+  @ValueSource(booleans = {false, true})
+  void eachBatchToComeIsAMultipleOfTheMeasure(boolean mixed) {
+    int measured = 0;
+    for (int seed = 1; seed <= SEEDS; seed++) {
+      for (Leg leg : RunInstances.legs(RunInstances.sized(seed, mixed))) {
+        long[] progress = new long[leg.numbers()];
+        List<Double> measures = new ArrayList<>();
+        while (!leg.isDone(progress, 0)) {
+          measures.add(leg.measure(progress, 0));
+          Leg.Choice choice = leg.choices(progress, 0).get(0);
+          for (double measure : measures) {
+            double times = measure == 0 ? 0 : choice.grams() / measure;
+            assertEquals(Math.rint(times), times, 1e-9, "seed " + seed);
+            measured += measure > 0 ? 1 : 0;
+          }
+          progress[choice.number()] += choice.by();
+        }
+      }
+    }
+    assertTrue(measured > SEEDS || mixed, "too few with a measure: " + measured);
   }
 
   private static long states(Sized sized, Optional<PriceBound> prices, double floor) {
