@@ -278,13 +278,11 @@ public final class RunScheduler {
       return searchLegs(legs, states, 0, attempt, Optional.of(first));
     }
     // What a quick search finds better lets the prices be better too.
-    boolean better =
-        searchLegs(legs, Math.min(states, QUICK), 0, attempt, Optional.of(first));
+    boolean better = searchLegs(legs, Math.min(states, QUICK), 0, attempt, Optional.of(first));
     if (attempt.isProven()) {
       return better;
     }
-    Optional<PriceBound> good =
-        Optional.of(Pricing.of(problem, legs, attempt.floor(), rounds));
+    Optional<PriceBound> good = Optional.of(Pricing.of(problem, legs, attempt.floor(), rounds));
     better |= searchLegs(legs, states, 0, attempt, good);
     if (attempt.isProven()) {
       return better;

@@ -257,6 +257,7 @@ class CertaintyTest {
             there.jugMark(),
             u),
         event.kitchen(),
+        event.purchases(),
         event.defaults(),
         event.location());
   }
