@@ -10,16 +10,30 @@ import java.util.List;
  * power for becomes dearer, one that is not wanted cheaper.
  *
  * <p>Steps along a subgradient, as long as M. Held, P. Wolfe and H. P. Crowder advise in
- * "Validation of subgradient optimization", Mathematical Programming 6 (1974), with most of the
+ * "Validation of subgradient optimization", Mathematical Programming 6 (1974), with part of the
  * last direction kept; both cited from memory. The bound is valid wherever this stops.
  */
 final class Pricing {
-  /** Less than this, and the kept directions carry the first steps too far. */
-  private static final int LEAST_PATIENCE = 15;
+  private static final Steps SHORT = new Steps(400, 8, 0.6, true);
 
-  /** Part of the last direction that is kept. */
-  private static final double KEPT = 0.9;
+  /**
+   * How to go down.
+   *
+   * @param rounds at the most
+   * @param patience rounds without a lower bound after which steps are halved
+   * @param kept part of the last direction that is kept
+   * @param upright whether a direction that a price can't take is forgotten; the first steps are
+   *     better so, the last ones worse
+   */
+  private record Steps(int rounds, int patience, double kept, boolean upright) {
+    static Steps of(int rounds) {
+      return rounds <= SHORT.rounds()
+          ? SHORT
+          : new Steps(rounds, Math.max(40, rounds / 50), 0.9, false);
+    }
+  }
 
+  private final Steps steps;
   private final RunProblem problem;
   private final List<Leg> legs;
   private final List<Piece> pieces;
@@ -33,7 +47,8 @@ final class Pricing {
   private Prices best; // those of the lowest bound so far
   private double bound = Double.POSITIVE_INFINITY;
 
-  private Pricing(RunProblem problem, List<Leg> legs) {
+  private Pricing(RunProblem problem, List<Leg> legs, Steps steps) {
+    this.steps = steps;
     this.problem = problem;
     this.legs = legs;
     this.pieces = legs.stream().flatMap(leg -> leg.pieces().stream()).toList();
@@ -52,30 +67,25 @@ final class Pricing {
    * A bound by good prices.
    *
    * @param reached gram-minutes of ready times of a schedule that is known
-   * @param rounds steps at the most
+   * @param rounds steps at the most; a short search takes 400 of another kind
    */
   static PriceBound of(RunProblem problem, List<Leg> legs, double reached, int rounds) {
-    Pricing pricing = new Pricing(problem, legs);
-    pricing.descend(reached, rounds, Math.max(LEAST_PATIENCE, rounds / 50));
+    Pricing pricing = new Pricing(problem, legs, Steps.of(rounds));
+    pricing.descend(reached);
     return new PriceBound(problem, legs, pricing.best);
   }
 
-  /**
-   * Goes down.
-   *
-   * @param patience rounds without a lower bound after which steps are halved
-   */
-  private void descend(double reached, int rounds, int patience) {
+  private void descend(double reached) {
     double length = 1;
     int since = 0;
-    for (int round = 0; round < rounds && bound > reached; round++) {
+    for (int round = 0; round < steps.rounds() && bound > reached; round++) {
       Prices prices = new Prices(problem, from, unit, power);
       double value = relaxed(prices);
       if (value < bound - 1e-6) {
         bound = value;
         best = prices;
         since = 0;
-      } else if (++since == patience) {
+      } else if (++since == steps.patience()) {
         length /= 2;
         since = 0;
       }
@@ -118,7 +128,7 @@ final class Pricing {
         for (int i = 0; i < load.length; i++) {
           int k = circuit.kinds()[i];
           value += load[i] * prices.power(k, minute);
-          powerWay[k][minute - from] -= load[i] * (1 - KEPT);
+          powerWay[k][minute - from] -= load[i] * (1 - steps.kept());
           limited[k] = true;
         }
       }
@@ -131,17 +141,17 @@ final class Pricing {
     return value;
   }
 
-  private static void scale(double[][] way) {
+  private void scale(double[][] way) {
     for (double[] each : way) {
       for (int i = 0; i < each.length; i++) {
-        each[i] *= KEPT;
+        each[i] *= steps.kept();
       }
     }
   }
 
   private void add(double[] way, int start, int end, double amount) {
     for (int i = Math.max(0, start - from); i < Math.min(end - from, minutes); i++) {
-      way[i] += amount * (1 - KEPT);
+      way[i] += amount * (1 - steps.kept());
     }
   }
 
@@ -155,10 +165,13 @@ final class Pricing {
     return sum;
   }
 
-  private static void move(double[][] prices, double[][] way, double step) {
+  private void move(double[][] prices, double[][] way, double step) {
     for (int k = 0; k < prices.length; k++) {
       for (int i = 0; i < prices[k].length; i++) {
         prices[k][i] = Math.max(0, prices[k][i] + step * way[k][i]);
+        if (steps.upright() && prices[k][i] == 0 && way[k][i] < 0) {
+          way[k][i] = 0;
+        }
       }
     }
   }
