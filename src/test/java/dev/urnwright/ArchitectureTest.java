@@ -25,7 +25,8 @@ class ArchitectureTest {
 
   @ArchTest static final ArchRule EVENT = knowsOnly("event", "quantity", "problem");
 
-  @ArchTest static final ArchRule INPUT = knowsOnly("input", "event", "quantity", "problem");
+  @ArchTest
+  static final ArchRule INPUT = knowsOnly("input", "scale", "brew", "event", "quantity", "problem");
 
   @ArchTest static final ArchRule FORM = knowsOnly("form", "input", "event", "quantity", "problem");
 
@@ -48,6 +49,10 @@ class ArchitectureTest {
       knowsOnly("schedule", "demand", "brew", "event", "quantity", "problem");
 
   @ArchTest
+  static final ArchRule SCALE =
+      knowsOnly("scale", "schedule", "brew", "event", "quantity", "problem");
+
+  @ArchTest
   static final ArchRule PLAN =
       knowsOnly("plan", "demand", "brew", "schedule", "event", "quantity", "problem");
 
@@ -63,21 +68,21 @@ class ArchitectureTest {
   @ArchTest static final ArchRule REPORT = knowsOnly("report", below("plan", "day", "journal"));
 
   @ArchTest
-  static final ArchRule SHEET = knowsOnly("sheet", below("plan", "day", "journal", "report"));
+  static final ArchRule SHEET = knowsOnly("sheet", below("plan", "scale", "day", "journal", "report"));
 
   @ArchTest static final ArchRule CHART = knowsOnly("chart", below("sheet", "plan"));
 
-  @ArchTest static final ArchRule PDF = knowsOnly("pdf", below("chart", "sheet", "plan", "report"));
+  @ArchTest static final ArchRule PDF = knowsOnly("pdf", below("chart", "sheet", "plan", "scale", "report"));
 
   @ArchTest
   static final ArchRule XLSX =
       knowsOnly("xlsx", below("form", "input", "sheet", "plan", "day", "journal", "report"));
 
   @ArchTest
-  static final ArchRule JSON = knowsOnly("json", below("sheet", "plan", "day", "journal", "input"));
+  static final ArchRule JSON = knowsOnly("json", below("sheet", "plan", "scale", "day", "journal", "input"));
 
   @ArchTest
-  static final ArchRule TEXT = knowsOnly("text", below("sheet", "plan", "day", "journal"));
+  static final ArchRule TEXT = knowsOnly("text", below("sheet", "plan", "scale", "day", "journal"));
 
   @ArchTest static final ArchRule CALENDAR = knowsOnly("calendar", below("sheet", "plan"));
 

@@ -21,9 +21,19 @@ import picocli.CommandLine.Parameters;
             + " at yours. A file that is there already is left alone. Beside the event is put a schema"
             + " by which many editors complete and check it as you write. A name that ends in .xlsx"
             + " gives an empty workbook to fill in, with an example beside everything.",
-    footer = {"  urnwright begin breakfast.yaml", "  urnwright begin breakfast.xlsx"})
+    footer = {
+      "  urnwright begin breakfast.yaml",
+      "  urnwright begin breakfast.xlsx",
+      "  urnwright begin --for scale cafe.yaml"
+    })
 final class BeginCommand extends Subcommand implements Callable<Integer> {
   private static final String TEMPLATE = "/templates/event.yaml";
+
+  @Option(
+      names = "--for",
+      paramLabel = "WHAT",
+      description = "plan (an event; the default) or scale (a brew for another brewer)")
+  private Purpose purpose = Purpose.PLAN;
 
   @Parameters(paramLabel = "FILE", description = "where to write it, such as breakfast.yaml")
   private Path file;
@@ -37,6 +47,10 @@ final class BeginCommand extends Subcommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, RefusedException {
+    if (purpose == Purpose.SCALE) {
+      beginOther("/templates/scale.yaml", "urnwright scale ");
+      return ExitCode.DONE;
+    }
     if (EventFiles.hasEnding(file)) {
       beginWorkbook();
       return ExitCode.DONE;
@@ -47,12 +61,30 @@ final class BeginCommand extends Subcommand implements Callable<Integer> {
           OutputFile.Existing.REPLACE_OURS,
           EventSchema.text().getBytes(StandardCharsets.UTF_8));
     }
-    write(file, OutputFile.Existing.KEEP, noSchema ? template() : withSchema(template()));
+    write(
+        file,
+        OutputFile.Existing.KEEP,
+        noSchema ? template(TEMPLATE) : withSchema(template(TEMPLATE)));
     console().out().println("wrote " + file);
     console().out().println("Now change in it what is different at your event. Then:");
     console().out().println("  urnwright check " + file);
     console().out().println("  urnwright plan " + file);
     return ExitCode.DONE;
+  }
+
+  /** What a file is begun for. */
+  enum Purpose {
+    /** An event to be planned. */
+    PLAN,
+    /** A brew to be scaled. */
+    SCALE
+  }
+
+  private void beginOther(String template, String command) throws IOException, RefusedException {
+    write(file, OutputFile.Existing.KEEP, template(template));
+    console().out().println("wrote " + file);
+    console().out().println("Now change in it what is different at yours. Then:");
+    console().out().println("  " + command + file);
   }
 
   private void beginWorkbook() throws IOException, RefusedException {
@@ -80,10 +112,10 @@ final class BeginCommand extends Subcommand implements Callable<Integer> {
     return (first + new String(event, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
   }
 
-  private static byte[] template() throws IOException {
-    try (InputStream in = BeginCommand.class.getResourceAsStream(TEMPLATE)) {
+  private static byte[] template(String name) throws IOException {
+    try (InputStream in = BeginCommand.class.getResourceAsStream(name)) {
       if (in == null) {
-        throw new IOException("the program was packed without " + TEMPLATE);
+        throw new IOException("the program was packed without " + name);
       }
       return in.readAllBytes();
     }

@@ -81,6 +81,7 @@ public final class Main {
         .addSubcommand(new ReportCommand(console))
         .addSubcommand(new LadderCommand(console))
         .addSubcommand(new ChartCommand(console))
+        .addSubcommand(new ScaleCommand(console))
         .addSubcommand(new TemplatesCommand(console))
         .addSubcommand(new SchemaCommand(console))
         .addSubcommand(new CommandLine.HelpCommand());

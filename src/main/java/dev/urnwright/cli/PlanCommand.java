@@ -2,13 +2,11 @@ package dev.urnwright.cli;
 
 import dev.urnwright.input.EventFile;
 import dev.urnwright.json.PlanJson;
-import dev.urnwright.pdf.TemplateFolder;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.problem.Checked;
 import dev.urnwright.text.PlanText;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -79,21 +77,14 @@ final class PlanCommand extends Subcommand implements Callable<Integer> {
       return ExitCode.DONE;
     }
     PlanFiles.Places places = new PlanFiles.Places(file, folder, replace);
-    try (PlanFiles files = PlanFiles.of(plan, event.value().get().typed(), templates(), places)) {
+    try (PlanFiles files =
+        PlanFiles.of(plan, event.value().get().typed(), TemplateChoice.of(templates), places)) {
       files.render(plan);
       print(plan);
       files.putInPlace();
       report(files);
     }
     return ExitCode.DONE;
-  }
-
-  private TemplateFolder templates() throws RefusedException {
-    if (templates.isPresent() && !Files.isDirectory(templates.get())) {
-      throw new RefusedException(
-          templates.get() + ": is not a folder; make one with 'urnwright templates'");
-    }
-    return templates.map(TemplateFolder::of).orElse(TemplateFolder.SHIPPED);
   }
 
   private void print(Plan plan) throws IOException {

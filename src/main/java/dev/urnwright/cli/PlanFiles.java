@@ -141,7 +141,12 @@ final class PlanFiles implements AutoCloseable {
     }
   }
 
-  private static void make(Path folder) throws RefusedException {
+  /**
+   * Makes a folder that may be there already.
+   *
+   * @throws RefusedException if it can't be had
+   */
+  static void make(Path folder) throws RefusedException {
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {

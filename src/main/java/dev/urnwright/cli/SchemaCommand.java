@@ -2,6 +2,7 @@ package dev.urnwright.cli;
 
 import dev.urnwright.json.EventSchema;
 import dev.urnwright.json.PlanSchema;
+import dev.urnwright.json.ScaleSchema;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -22,13 +23,18 @@ final class SchemaCommand extends Subcommand implements Callable<Integer> {
   @Option(names = "--event", description = "the schema of an event file")
   private boolean event;
 
+  @Option(names = "--scale", description = "the schema of what 'scale --json' prints")
+  private boolean scale;
+
   SchemaCommand(Console console) {
     super(console);
   }
 
   @Override
   public Integer call() throws IOException {
-    console().out().print(event ? EventSchema.text() : PlanSchema.text());
+    console()
+        .out()
+        .print(event ? EventSchema.text() : scale ? ScaleSchema.text() : PlanSchema.text());
     return ExitCode.DONE;
   }
 }

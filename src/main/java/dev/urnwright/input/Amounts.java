@@ -4,6 +4,7 @@ import dev.urnwright.event.CaffeineContent;
 import dev.urnwright.quantity.Absorption;
 import dev.urnwright.quantity.Dimension;
 import dev.urnwright.quantity.Extraction;
+import dev.urnwright.quantity.Length;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Measure;
 import dev.urnwright.quantity.MeasureRange;
@@ -113,6 +114,28 @@ final class Amounts {
         least,
         greatest,
         measure -> Absorption.ofGramsPerGram(measure.in(Unit.GRAM_PER_GRAM)));
+  }
+
+  static Scalar<Length> length(String example, String least, String greatest) {
+    return measured(Wanted.of(Dimension.LENGTH, example), least, greatest, Measure::length);
+  }
+
+  /** A volume in a minute. */
+  static Scalar<Volume> flow() {
+    return measured(
+        Wanted.of(Dimension.FLOW),
+        "10 ml/min",
+        "100 l/min",
+        measure -> Volume.ofLitres(measure.in(Unit.LITRE_PER_MINUTE)));
+  }
+
+  /** Grams of dry coffee in a millilitre. */
+  static Scalar<Double> bulkDensity() {
+    return measured(
+        Wanted.of(Dimension.BULK_DENSITY),
+        "0.2 g/ml",
+        "0.7 g/ml",
+        measure -> measure.in(Unit.GRAM_PER_MILLILITRE));
   }
 
   static Scalar<Power> power() {

@@ -33,7 +33,7 @@ final class BrewerBinder {
           "cycle", Amounts.duration("11 min", "10 s", "24 h"), "from start to the last drop");
   private static final Field<Power> POWER =
       Field.optional("power", Amounts.power(), "what it draws");
-  private static final Field<Located<String>> CIRCUIT =
+  static final Field<Located<String>> CIRCUIT =
       Field.optional(
           "circuit",
           Located.of(Words.name("kitchen A").naming("circuits")),
@@ -55,7 +55,8 @@ final class BrewerBinder {
     return MapReader.of(node, FIELDS, binding.problems()).flatMap(map -> bind(map, names));
   }
 
-  private Optional<Brewer> bind(MapReader map, Names names) {
+  /** Binds a brewer out of a mapping that may say more of it. */
+  Optional<Brewer> bind(MapReader map, Names names) {
     Optional<String> name = map.read(NAME);
     name.ifPresent(given -> names.add(given, map.valueOf(NAME)));
     String called = name.orElse("");

@@ -10,7 +10,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Binds one kind of dispenser. */
 final class DispenserBinder {
-  private static final Field<String> NAME =
+  static final Field<String> NAME =
       Field.required("name", Words.name("Airpot"), "what the sheets call it");
   private static final Field<Integer> COUNT =
       Field.optional("count", Numbers.count("14", 1, 100_000), "how many of it there are");
@@ -19,7 +19,7 @@ final class DispenserBinder {
   private static final Field<Volume> HEEL =
       Field.optional(
           "heel", Amounts.volume("40 ml", "0 ml", "100 l"), "what can't be drawn from it");
-  private static final Field<Duration> HOLD =
+  static final Field<Duration> HOLD =
       Field.optional(
           "hold", Amounts.duration("60 min", "1 min", "24 h"), "how long coffee stays good in it");
   private static final Field<Double> COOLING =

@@ -47,6 +47,15 @@ public final class EventReader {
         .orElseGet(() -> Checked.refused(problems.all()));
   }
 
+  /** Reads an event whose words and places come from a text of another kind. */
+  Checked<EventFile> read(Typed.Mapping typed) {
+    Problems problems = new Problems(typed.location().file());
+    return new EventBinder(problems)
+        .bind(Nodes.of(typed))
+        .map(event -> Checked.of(new EventFile(event, typed)))
+        .orElseGet(() -> Checked.refused(problems.all()));
+  }
+
   private static Optional<EventFile> bind(Node root, Problems problems) {
     return new EventBinder(problems)
         .bind(root)

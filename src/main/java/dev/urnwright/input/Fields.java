@@ -1,8 +1,10 @@
 package dev.urnwright.input;
 
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The table of all keys of one kind of mapping.
@@ -17,6 +19,12 @@ record Fields(String what, List<Field<?>> fields, List<String> names, String kno
     List<Field<?>> table = List.of(fields);
     List<String> names = table.stream().<String>map(Field::name).toList();
     return new Fields(what, table, names, "known keys: " + String.join(", ", names));
+  }
+
+  /** These and more, of a mapping that says more. */
+  Fields and(String whatElse, Field<?>... more) {
+    return of(
+        whatElse, Stream.concat(fields.stream(), Arrays.stream(more)).toArray(Field<?>[]::new));
   }
 
   /** The same for those outside who write forms and schemas. */

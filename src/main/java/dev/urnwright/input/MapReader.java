@@ -38,7 +38,7 @@ final class MapReader {
             problems.at(
                 entry.place(),
                 "unknown key " + Words.quoted(key),
-                elsewhere(key) + Nearest.among(key, fields.names(), fields.knownKeys()));
+                elsewhere(key, problems) + Nearest.among(key, fields.names(), fields.knownKeys()));
             Nearest.to(key, fields.names()).ifPresent(meant::add);
           }
         });
@@ -57,8 +57,8 @@ final class MapReader {
   }
 
   /** Where a key is known when it isn't here, as with one indented too little. */
-  private static String elsewhere(String key) {
-    Set<String> homes = EventBinder.FIELDS.homesOf(key);
+  private static String elsewhere(String key, Problems problems) {
+    Set<String> homes = problems.document().fields().homesOf(key);
     return homes.isEmpty() ? "" : "it belongs in " + String.join(" or ", homes) + "; ";
   }
 

@@ -64,18 +64,18 @@ final class Nodes {
     return new ScalarNode(Tag.STR, true, value, ScalarStyle.DOUBLE_QUOTED, mark, mark);
   }
 
-  /** Keeps a place: the sheet's name and number stand for the text's name and index. */
+  /** Keeps a place: a sheet's name and number stand for the text's name and index. */
   private static Optional<Mark> mark(Location place) {
-    return place
-        .sheet()
-        .map(
-            sheet ->
-                new Mark(
-                    sheet.name(),
-                    sheet.number(),
-                    place.line() - 1,
-                    place.column() - 1,
-                    new int[0],
-                    0));
+    if (place.sheet().isEmpty() && place.line() == 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Mark(
+            place.sheet().map(Location.Sheet::name).orElse(place.file()),
+            place.sheet().map(Location.Sheet::number).orElse(0),
+            place.line() - 1,
+            place.column() - 1,
+            new int[0],
+            0));
   }
 }

@@ -13,21 +13,33 @@ import org.snakeyaml.engine.v2.nodes.Node;
 /** Collects the problems of one file. */
 final class Problems {
   private final String file;
+  private final Document document;
   private final Optional<UnaryOperator<String>> sheets;
   private final List<Problem> found = new ArrayList<>();
 
+  /** Those of an event file. */
   Problems(String file) {
-    this(file, Optional.empty());
+    this(file, Document.EVENT);
   }
 
-  private Problems(String file, Optional<UnaryOperator<String>> sheets) {
+  Problems(String file, Document document) {
+    this(file, document, Optional.empty());
+  }
+
+  private Problems(String file, Document document, Optional<UnaryOperator<String>> sheets) {
     this.file = file;
+    this.document = document;
     this.sheets = sheets;
   }
 
   /** Those of a workbook, whose marks name sheets and cells. */
   static Problems ofWorkbook(String file, UnaryOperator<String> sheets) {
-    return new Problems(file, Optional.of(sheets));
+    return new Problems(file, Document.EVENT, Optional.of(sheets));
+  }
+
+  /** What kind of file it is. */
+  Document document() {
+    return document;
   }
 
   /** What is expected under a key with several entries, which in a workbook has its own sheet. */

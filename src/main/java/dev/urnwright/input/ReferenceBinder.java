@@ -41,13 +41,14 @@ final class ReferenceBinder {
   }
 
   Optional<ReferenceBrew> bind(String coffee, Node node) {
-    return MapReader.of(node, FIELDS, binding.problems()).flatMap(map -> bind(coffee, map));
+    return MapReader.of(node, FIELDS, binding.problems())
+        .flatMap(map -> bind("the reference of " + coffee, map));
   }
 
-  private Optional<ReferenceBrew> bind(String coffee, MapReader map) {
+  /** Binds a brew out of a mapping that may say more of it. */
+  Optional<ReferenceBrew> bind(String whose, MapReader map) {
     Optional<Mass> dose = map.read(DOSE);
-    Optional<Mass> water =
-        map.read(WATER).map(measure -> filled.weighed(measure, "the reference of " + coffee));
+    Optional<Mass> water = map.read(WATER).map(measure -> filled.weighed(measure, whose));
     Optional<Mass> beverage = map.read(BEVERAGE);
     Optional<Strength> strength = map.read(STRENGTH);
     if (dose.isEmpty()

@@ -17,7 +17,6 @@ import java.util.Optional;
 /** Takes a file from the disk to a text that can be parsed. */
 final class SourceFile {
   private static final int MOST_BYTES = 16 << 20;
-  private static final String EXPECTED = "expected an event file in YAML";
   private static final String EXPECTED_TEXT = "expected a text saved as UTF-8";
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
@@ -30,19 +29,19 @@ final class SourceFile {
 
   private static Optional<byte[]> bytes(Path file, Problems problems) {
     if (Files.isDirectory(file)) {
-      return refuse(problems, "this is a folder", EXPECTED);
+      return refuse(problems, "this is a folder", problems.document().file());
     }
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes(MOST_BYTES + 1);
       return bytes.length > MOST_BYTES
-          ? refuse(problems, "this file is larger than 16 MiB", EXPECTED)
+          ? refuse(problems, "this file is larger than 16 MiB", problems.document().file())
           : Optional.of(bytes);
     } catch (NoSuchFileException missing) {
-      return refuse(problems, "there is no such file", EXPECTED);
+      return refuse(problems, "there is no such file", problems.document().file());
     } catch (AccessDeniedException denied) {
       return refuse(problems, "this file may not be read", "expected a file that you may read");
     } catch (IOException | SecurityException failed) {
-      return refuse(problems, "this file can't be read", EXPECTED);
+      return refuse(problems, "this file can't be read", problems.document().file());
     }
   }
 

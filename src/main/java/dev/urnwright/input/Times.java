@@ -89,6 +89,11 @@ final class Times {
     return new TimeWindow(start, end);
   }
 
+  /** A time of the day, wherever it stands. */
+  static LocalTime time(String text) {
+    return time(text, text, EXPECTED_TIME);
+  }
+
   private static LocalTime time(String text, String whole, String expected) {
     Matcher time = TIME.matcher(text.strip().toLowerCase(Locale.ROOT));
     if (!time.matches()) {

@@ -61,8 +61,7 @@ final class YamlTree {
     try {
       Optional<Node> root = new Composer(settings, parser).getSingleNode();
       if (root.isEmpty()) {
-        problems.at(
-            problems.wholeFile(), "this file is empty", "expected an event, a coffee and groups");
+        problems.at(problems.wholeFile(), "this file is empty", problems.document().parts());
       }
       return root.filter(node -> problems.none());
     } catch (PlainParser.RefusedException refused) {

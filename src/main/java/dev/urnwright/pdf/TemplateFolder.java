@@ -44,7 +44,9 @@ public final class TemplateFolder {
   public static Set<String> names() throws IOException {
     Set<String> names = new LinkedHashSet<>();
     for (String sheets :
-        new String[] {PrepSheets.TEMPLATE, ChartPage.TEMPLATE, ReportSheets.TEMPLATE}) {
+        new String[] {
+          PrepSheets.TEMPLATE, ChartPage.TEMPLATE, ReportSheets.TEMPLATE, ScaleSheet.TEMPLATE
+        }) {
       SHIPPED.collect(sheets, names);
     }
     return names;

@@ -25,7 +25,13 @@ public enum Dimension {
   /** In grams per gram. */
   MASS_PER_MASS("an absorption", "2.1 g/g"),
   /** In kelvins per hour: a difference. */
-  COOLING("a cooling", "6 °C per hour");
+  COOLING("a cooling", "6 °C per hour"),
+  /** In millimetres. */
+  LENGTH("a length", "18 cm"),
+  /** In litres per minute. */
+  FLOW("a flow", "0.9 l/min"),
+  /** In grams per millilitre. */
+  BULK_DENSITY("a bulk density", "0.40 g/ml");
 
   private final String words;
   private final String example;

@@ -3,6 +3,7 @@ package dev.urnwright.quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.time.Duration;
 
 /**
  * Writes quantities for people, in one unit system, rounded to what can be read on the scale, jug
@@ -17,6 +18,7 @@ import java.math.RoundingMode;
 public record Display(UnitSystem system, Mass scaleStep) {
   static final String NO_BREAK_SPACE = "\u00a0";
 
+  private static final int SECONDS_PER_MINUTE = 60;
   private static final double KILOGRAMS_FROM_GRAMS = 10_000;
   private static final double POUNDS_FROM_OUNCES = 48;
   private static final double OUNCES_PER_POUND = 16;
@@ -160,6 +162,26 @@ public record Display(UnitSystem system, Mass scaleStep) {
             .round(new MathContext(2, RoundingMode.HALF_UP))
             .stripTrailingZeros();
     return new Figure(digits.toPlainString(), ounces ? Unit.OUNCE.symbol() : unit.symbol());
+  }
+
+  /** A length: whole millimetres, or inches to the tenth. */
+  public Figure length(Length length) {
+    return system == UnitSystem.METRIC
+        ? new Figure(decimal(length.millimetres(), 0), "mm")
+        : new Figure(decimal(length.inches(), 1), "in");
+  }
+
+  /** A time in minutes and seconds, {@code 5 min 20 s}; no seconds where there are none. */
+  public Figure duration(Duration duration) {
+    long seconds = Math.round(duration.toMillis() / 1000.0);
+    long minutes = seconds / SECONDS_PER_MINUTE;
+    long rest = seconds % SECONDS_PER_MINUTE;
+    if (minutes == 0) {
+      return new Figure(String.valueOf(rest), "s");
+    }
+    return rest == 0
+        ? new Figure(String.valueOf(minutes), "min")
+        : new Figure(minutes + NO_BREAK_SPACE + "min" + NO_BREAK_SPACE + rest, "s");
   }
 
   /** A brew ratio as the trade writes it, {@code 1:13.0}. */

@@ -196,6 +196,15 @@ public final class Measure implements Comparable<Measure> {
   }
 
   /**
+   * This length.
+   *
+   * @throws IllegalArgumentException if it isn't one
+   */
+  public Length length() {
+    return Length.ofMillimetres(in(Unit.MILLIMETRE));
+  }
+
+  /**
    * By size.
    *
    * @throws IllegalArgumentException if the other measures something else

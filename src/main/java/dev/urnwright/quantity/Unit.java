@@ -98,7 +98,29 @@ public enum Unit {
       "°f/hour",
       "°f/hr",
       "f/h",
-      "f/hour");
+      "f/hour"),
+
+  /** Millimetre. */
+  MILLIMETRE("mm", Dimension.LENGTH, "1", "millimetre", "millimetres", "millimeter", "millimeters"),
+  /** Centimetre. */
+  CENTIMETRE(
+      "cm", Dimension.LENGTH, "10", "centimetre", "centimetres", "centimeter", "centimeters"),
+  /** Inch. */
+  INCH("in", Dimension.LENGTH, "25.4", "inch", "inches"),
+
+  /** Millilitres in a minute. */
+  MILLILITRE_PER_MINUTE("ml/min", Dimension.FLOW, "0.001", "ml/minute"),
+  /** US fluid ounces in a minute. */
+  FLUID_OUNCE_PER_MINUTE("fl oz/min", Dimension.FLOW, "0.0295735295625", "floz/min"),
+  /** Millilitres in a second. */
+  MILLILITRE_PER_SECOND("ml/s", Dimension.FLOW, "0.06", "ml/sec", "ml/second"),
+  /** Litres in a minute. */
+  LITRE_PER_MINUTE("l/min", Dimension.FLOW, "1", "l/minute", "litres/minute", "liters/minute"),
+  /** US gallons in a minute. */
+  GALLON_PER_MINUTE("gal/min", Dimension.FLOW, "3.785411784", "gal/minute", "gpm"),
+
+  /** Grams in a millilitre. */
+  GRAM_PER_MILLILITRE("g/ml", Dimension.BULK_DENSITY, "1", "g/cc", "grams/ml");
 
   private static final BigDecimal FREEZING_FAHRENHEIT = BigDecimal.valueOf(32);
   private static final Map<String, Unit> BY_SPELLING = bySpelling();

@@ -1,0 +1,124 @@
+package dev.urnwright.scale;
+
+import dev.urnwright.brew.BrewMethod;
+import dev.urnwright.brew.BrewModel;
+import dev.urnwright.brew.ExtractionCurve;
+import dev.urnwright.event.BrewProfile;
+import dev.urnwright.event.BrewProfile.ReferenceBrew;
+import dev.urnwright.quantity.Absorption;
+import dev.urnwright.quantity.BrewRatio;
+import dev.urnwright.quantity.Extraction;
+import dev.urnwright.quantity.Mass;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** What weighed brews tell of a coffee: what its grounds keep, and what they give at a ratio. */
+final class Evidence {
+  /** For drip; published figures go from about 1.5 to 2.35 g/g. */
+  static final Absorption USUAL_PERCOLATION = Absorption.ofGramsPerGram(2.1);
+
+  /** Grounds that were steeped and then decanted keep about this. */
+  static final Absorption USUAL_IMMERSION = Absorption.ofGramsPerGram(3.0);
+
+  private final ScaleRequest request;
+  private final BrewMethod method;
+
+  Evidence(ScaleRequest request) {
+    this.request = request;
+    this.method =
+        request.brewing().method() == BrewProfile.Method.PERCOLATION
+            ? BrewMethod.PERCOLATION
+            : BrewMethod.IMMERSION;
+  }
+
+  /** Whether the absorption is a usual one, for want of anything weighed. */
+  boolean assumesAbsorption() {
+    return request.brewing().absorption().isEmpty()
+        && request.reference().brew().beverage().isEmpty();
+  }
+
+  /** The model of the reference alone. */
+  BrewModel carried() {
+    ReferenceBrew brew = request.reference().brew();
+    Absorption kept =
+        request
+            .brewing()
+            .absorption()
+            .or(() -> weighed(brew))
+            .orElse(method == BrewMethod.PERCOLATION ? USUAL_PERCOLATION : USUAL_IMMERSION);
+    return model(kept, ExtractionCurve.constant(ratio(brew), extraction(brew, kept)));
+  }
+
+  /**
+   * The model of the trials: the mean of what their grounds kept, and a curve through what they
+   * extracted, those of the same ratio averaged. Without trials it is that of the reference.
+   */
+  BrewModel refined() {
+    List<ReferenceBrew> trials = request.trials().stream().map(ScaleRequest.Trial::brew).toList();
+    if (trials.isEmpty()) {
+      return carried();
+    }
+    Absorption kept =
+        trials.stream()
+            .flatMap(trial -> weighed(trial).stream())
+            .collect(
+                Collectors.collectingAndThen(
+                    Collectors.averagingDouble(Absorption::gramsPerGram),
+                    mean ->
+                        trials.stream().anyMatch(trial -> trial.beverage().isPresent())
+                            ? Absorption.ofGramsPerGram(mean)
+                            : carried().absorption()));
+    Map<BrewRatio, Double> points =
+        trials.stream()
+            .collect(
+                Collectors.groupingBy(
+                    Evidence::ratio,
+                    TreeMap::new,
+                    Collectors.averagingDouble(trial -> extraction(trial, kept).fraction())));
+    return model(
+        kept,
+        ExtractionCurve.through(
+            points.entrySet().stream()
+                .map(
+                    point ->
+                        new ExtractionCurve.Knot(
+                            point.getKey(), Extraction.ofFraction(point.getValue()), 0))
+                .toList()));
+  }
+
+  /** What a brew's grounds kept, when its beverage was weighed: {@code (W(1 − v) − B) / D}. */
+  Optional<Absorption> weighed(ReferenceBrew brew) {
+    double left = brew.water().grams() * (1 - request.brewing().steamLoss().fraction());
+    return brew.beverage()
+        .map(
+            beverage ->
+                Absorption.ofGramsPerGram(
+                    Math.max(0, left - beverage.grams()) / brew.dose().grams()));
+  }
+
+  /** What a brew extracted, by what it kept, or else by what is known to be kept. */
+  Extraction extraction(ReferenceBrew brew, Absorption otherwise) {
+    return BrewModel.extractionOf(
+        method,
+        brew.strength(),
+        ratio(brew),
+        weighed(brew).orElse(otherwise),
+        request.brewing().steamLoss());
+  }
+
+  static BrewRatio ratio(ReferenceBrew brew) {
+    return BrewRatio.of(brew.water(), brew.dose());
+  }
+
+  /** Whether anything runs out of a brew, with what the grounds keep. */
+  static boolean runs(BrewModel model, Mass dose, Mass water) {
+    return model.brewsAt(BrewRatio.of(water, dose));
+  }
+
+  private BrewModel model(Absorption kept, ExtractionCurve curve) {
+    return new BrewModel(method, curve, kept, request.brewing().steamLoss());
+  }
+}
