@@ -128,7 +128,7 @@ final class ScaleBinder {
     Defaults defaults = new Defaults();
     UnitSystem units = PrintBinder.units(map, defaults);
     Mass step = step(map, units, defaults);
-    Binding binding = new Binding(problems, defaults, new Display(units, step));
+    Binding binding = new Binding(problems, defaults, new Display(units, step), new Currencies());
     Print print = new PrintBinder(binding).bind(map);
     Temperature filling =
         defaults.fill(

@@ -1,11 +1,5 @@
 package dev.urnwright.json;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.StreamWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.core.util.Separators;
 import dev.urnwright.brew.ExtractionCurve;
 import dev.urnwright.event.BrewProfile.ReferenceBrew;
 import dev.urnwright.plan.Plan;
@@ -23,9 +17,6 @@ import java.util.Optional;
 
 /** Writes a scaled brew as a JSON document. */
 public final class ScaleJson {
-  private static final Separators SEPARATORS =
-      Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER);
-
   private final String version;
 
   /** JSON that says which version of the program scaled. */
@@ -39,19 +30,7 @@ public final class ScaleJson {
    * @throws IOException if the writer fails
    */
   public void write(Scaled scaled, Optional<Plan> day, Writer out) throws IOException {
-    JsonFactory factory =
-        JsonFactory.builder()
-            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-            .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
-            .build();
-    try (JsonGenerator json = factory.createGenerator(out)) {
-      json.setPrettyPrinter(
-          new DefaultPrettyPrinter(SEPARATORS).withObjectIndenter(new DefaultIndenter("  ", "\n")));
-      json.writeStartObject();
-      document(scaled, day, new JsonFields(json));
-      json.writeEndObject();
-      json.writeRaw('\n');
-    }
+    JsonDocument.write(out, fields -> document(scaled, day, fields));
   }
 
   private void document(Scaled scaled, Optional<Plan> day, JsonFields fields) throws IOException {

@@ -40,6 +40,14 @@ class ReadmeTest {
   }
 
   @Test
+  void theBrewInItCanBeScaled() throws IOException {
+    String brew = found("(?ms)^<!-- a file for scale -->\n```\n(.*?)^```").get(0);
+    Run run = Run.of("scale", Files.writeString(folder.resolve("cafe.yaml"), brew), "--no-sheets");
+    assertEquals("", run.err());
+    assertEquals(ExitCode.DONE, run.code());
+  }
+
+  @Test
   void theOutputItQuotesIsPrinted() throws IOException {
     String printed = spaced(plan(found("(?ms)^```yaml\n(.*?)^```").get(0)).out());
     List<String> quoted = found("(?ms)^<!-- output of the event above -->\n```\n(.*?)^```");
