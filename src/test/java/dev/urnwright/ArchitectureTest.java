@@ -68,18 +68,21 @@ class ArchitectureTest {
   @ArchTest static final ArchRule REPORT = knowsOnly("report", below("plan", "day", "journal"));
 
   @ArchTest
-  static final ArchRule SHEET = knowsOnly("sheet", below("plan", "scale", "day", "journal", "report"));
+  static final ArchRule SHEET =
+      knowsOnly("sheet", below("plan", "scale", "day", "journal", "report"));
 
   @ArchTest static final ArchRule CHART = knowsOnly("chart", below("sheet", "plan"));
 
-  @ArchTest static final ArchRule PDF = knowsOnly("pdf", below("chart", "sheet", "plan", "scale", "report"));
+  @ArchTest
+  static final ArchRule PDF = knowsOnly("pdf", below("chart", "sheet", "plan", "scale", "report"));
 
   @ArchTest
   static final ArchRule XLSX =
       knowsOnly("xlsx", below("form", "input", "sheet", "plan", "day", "journal", "report"));
 
   @ArchTest
-  static final ArchRule JSON = knowsOnly("json", below("sheet", "plan", "scale", "day", "journal", "input"));
+  static final ArchRule JSON =
+      knowsOnly("json", below("sheet", "plan", "scale", "day", "journal", "input"));
 
   @ArchTest
   static final ArchRule TEXT = knowsOnly("text", below("sheet", "plan", "scale", "day", "journal"));
