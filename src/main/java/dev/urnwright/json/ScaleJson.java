@@ -125,7 +125,7 @@ public final class ScaleJson {
     fields.grams("bypass_g", recipe.cup().bypass());
     fields.number("bypass_share", recipe.bypassShare().percent());
     fields.grams("finished_g", recipe.cup().finished());
-    fields.percent("strength", recipe.strength().expected());
+    fields.percent("strength", recipe.strength().strength());
     fields.percent("strength_low", recipe.strength().low());
     fields.percent("strength_high", recipe.strength().high());
     fields.percent("extraction", recipe.brew().extraction());

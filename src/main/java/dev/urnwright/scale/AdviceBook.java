@@ -20,14 +20,14 @@ final class AdviceBook {
   private static final double SURE_POINTS = 0.5;
 
   private final ScaleRequest request;
-  private final Evidence evidence;
+  private final Brewings brewings;
   private final Recipe recipe;
   private final Display display;
   private final List<Scaled.Advice> advice = new ArrayList<>();
 
-  AdviceBook(ScaleRequest request, Evidence evidence, Recipe recipe, Display display) {
+  AdviceBook(ScaleRequest request, Brewings brewings, Recipe recipe, Display display) {
     this.request = request;
-    this.evidence = evidence;
+    this.brewings = brewings;
     this.recipe = recipe;
     this.display = display;
   }
@@ -180,8 +180,8 @@ final class AdviceBook {
 
   private void afterTrials() {
     ScaleRequest.Trial last = request.trials().get(request.trials().size() - 1);
-    Extraction got = evidence.extraction(last.brew(), evidence.carried().absorption());
-    Extraction wanted = evidence.carried().curve().at(Evidence.ratio(request.reference().brew()));
+    Extraction got = brewings.extraction(last.brew(), brewings.carried().absorption());
+    Extraction wanted = brewings.carried().curve().at(Brewings.ratio(request.reference().brew()));
     double points = got.percent() - wanted.percent();
     String basis =
         "The last trial extracted "

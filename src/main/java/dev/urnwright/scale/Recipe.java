@@ -2,11 +2,11 @@ package dev.urnwright.scale;
 
 import dev.urnwright.brew.Blend;
 import dev.urnwright.brew.BrewBalance;
+import dev.urnwright.brew.Estimate;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Length;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Share;
-import dev.urnwright.quantity.Strength;
 import java.time.Duration;
 import java.util.Optional;
 
@@ -25,7 +25,7 @@ public record Recipe(
     int batches,
     BrewBalance brew,
     Blend cup,
-    Interval strength,
+    Estimate strength,
     Pours pours,
     Optional<Bed> bed,
     Optional<Contact> contact) {
@@ -43,15 +43,6 @@ public record Recipe(
   public Mass finished() {
     return cup.finished().times(batches);
   }
-
-  /**
-   * A strength with its interval at k = 2.
-   *
-   * @param expected the most likely
-   * @param low likely not below
-   * @param high likely not above
-   */
-  public record Interval(Strength expected, Strength low, Strength high) {}
 
   /**
    * How the brew water goes in.

@@ -5,6 +5,7 @@ import dev.urnwright.brew.BrewBalance;
 import dev.urnwright.brew.BrewModel;
 import dev.urnwright.event.Brewer;
 import dev.urnwright.event.Equipment;
+import dev.urnwright.event.Uncertainties;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Length;
 import dev.urnwright.quantity.Mass;
@@ -36,15 +37,15 @@ final class RecipeMaker {
   private final ScaleRequest request;
   private final BrewModel model;
   private final Strength wanted;
-  private final StrengthSpread spread;
+  private final StrengthDoubts doubts;
   private final Brewer brewer;
   private final Mass step;
 
-  RecipeMaker(ScaleRequest request, BrewModel model, Strength wanted, StrengthSpread spread) {
+  RecipeMaker(ScaleRequest request, BrewModel model, Strength wanted, StrengthDoubts doubts) {
     this.request = request;
     this.model = model;
     this.wanted = wanted;
-    this.spread = spread;
+    this.doubts = doubts;
     this.brewer = request.target().brewer();
     this.step = request.scaleStep();
   }
@@ -155,11 +156,12 @@ final class RecipeMaker {
                 .bypass()
                 .roundTo(step)
             : Mass.ZERO;
+    Blend cup = new Blend(brew.beverage(), bypass, Mass.ZERO, brew.strength());
     return new Recipe(
         batches,
         brew,
-        new Blend(brew.beverage(), bypass, Mass.ZERO, brew.strength()),
-        spread.of(model, dose, water, bypass),
+        cup,
+        doubts.of(brew, cup),
         pours(dose, water),
         bed(dose),
         contactOf(water).map(RecipeMaker::contact));
@@ -234,6 +236,12 @@ final class RecipeMaker {
   }
 
   private Equipment equipment() {
-    return new Equipment(List.of(brewer), List.of(), List.of(), step, Volume.ofMillilitres(10));
+    return new Equipment(
+        List.of(brewer),
+        List.of(),
+        List.of(),
+        step,
+        Volume.ofMillilitres(10),
+        Uncertainties.usual(step));
   }
 }

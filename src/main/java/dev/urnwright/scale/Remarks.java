@@ -23,19 +23,19 @@ final class Remarks {
   private static final double LEAST_LOAD = 2.0 / 3;
 
   private final ScaleRequest request;
-  private final Evidence evidence;
+  private final Brewings brewings;
   private final BrewModel model;
   private final Display display;
   private final RecipeMaker maker;
 
   Remarks(
       ScaleRequest request,
-      Evidence evidence,
+      Brewings brewings,
       BrewModel model,
       Display display,
       RecipeMaker maker) {
     this.request = request;
-    this.evidence = evidence;
+    this.brewings = brewings;
     this.model = model;
     this.display = display;
     this.maker = maker;
@@ -156,26 +156,24 @@ final class Remarks {
 
   List<Note> notes(Recipe recipe) {
     List<Note> notes = new ArrayList<>(request.defaults());
-    if (evidence.assumesAbsorption()) {
+    if (brewings.assumesAbsorption()) {
       notes.add(
           new Note(
               "absorption-assumed",
               "The reference's beverage was not weighed, so its grounds are taken to keep "
-                  + display.absorption(evidence.carried().absorption())
+                  + display.absorption(brewings.carried().absorption())
                   + "."));
     }
     ReferenceBrew reference = request.reference().brew();
     double away =
-        Math.abs(recipe.brew().ratio().gramsPerGram() - Evidence.ratio(reference).gramsPerGram());
+        Math.abs(recipe.brew().ratio().gramsPerGram() - Brewings.ratio(reference).gramsPerGram());
     if (request.trials().isEmpty()) {
       notes.add(
           new Note(
               "extraction-carried",
               "Until a trial was brewed, this brewer is taken to extract as the reference did, "
-                  + display.extraction(evidence.carried().curve().at(recipe.brew().ratio()))
-                  + " give or take 2 points (k = 2), and its grounds to keep as much, give or take "
-                  + (evidence.assumesAbsorption() ? "0.5" : "0.3")
-                  + " g/g."));
+                  + display.extraction(brewings.carried().curve().at(recipe.brew().ratio()))
+                  + " give or take 2 points (k = 2)."));
       if (away > NEAR) {
         notes.add(
             new Note(

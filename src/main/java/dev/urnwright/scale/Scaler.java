@@ -22,13 +22,13 @@ public final class Scaler {
    */
   public Checked<Scaled> scale(ScaleRequest request) {
     Display display = new Display(request.print().units(), request.scaleStep());
-    Evidence evidence = new Evidence(request);
-    List<Problem> problems = unbrewable(request, evidence, display);
+    Brewings brewings = new Brewings(request);
+    List<Problem> problems = unbrewable(request, brewings, display);
     if (!problems.isEmpty()) {
       return Checked.refused(problems);
     }
-    BrewModel carried = evidence.carried();
-    BrewModel model = evidence.refined();
+    BrewModel carried = brewings.carried();
+    BrewModel model = brewings.refined();
     Strength wanted = request.wish().strength().orElse(request.reference().brew().strength());
     boolean asReference = request.trials().isEmpty() && request.wish().strength().isEmpty();
     if (!asReference && !model.reaches(wanted)) {
@@ -40,8 +40,8 @@ public final class Scaler {
               + " at most, which this coffee reaches");
     }
     BrewRatio ratio =
-        asReference ? Evidence.ratio(request.reference().brew()) : model.ratioFor(wanted);
-    RecipeMaker maker = new RecipeMaker(request, model, wanted, spread(request, evidence));
+        asReference ? Brewings.ratio(request.reference().brew()) : model.ratioFor(wanted);
+    RecipeMaker maker = new RecipeMaker(request, model, wanted, brewings.doubts());
     Optional<Recipe> plain = maker.plain(ratio);
     if (plain.isEmpty()) {
       Mass least =
@@ -65,7 +65,7 @@ public final class Scaler {
             ? maker.deeper(first)
             : maker.quicker(first);
     Recipe recipe = instead.orElse(first);
-    Remarks remarks = new Remarks(request, evidence, model, display, maker);
+    Remarks remarks = new Remarks(request, brewings, model, display, maker);
     return Checked.of(
         new Scaled(
             request,
@@ -82,34 +82,18 @@ public final class Scaler {
                         basket.depthOf(
                             request.reference().brew().dose(),
                             request.brewing().bulkGramsPerMillilitre())),
-            new AdviceBook(request, evidence, recipe, display).advice(),
-            results(request, evidence, carried),
+            new AdviceBook(request, brewings, recipe, display).advice(),
+            results(request, brewings, carried),
             remarks.cautions(recipe),
             remarks.notes(recipe)));
   }
 
-  private static StrengthSpread spread(ScaleRequest request, Evidence evidence) {
-    int trials = request.trials().size();
-    boolean weighed =
-        request.trials().stream().anyMatch(trial -> trial.brew().beverage().isPresent());
-    return new StrengthSpread(
-        request.scaleStep(),
-        weighed
-            ? StrengthSpread.WEIGHED_ABSORPTION
-            : evidence.assumesAbsorption()
-                ? StrengthSpread.USUAL_ABSORPTION
-                : StrengthSpread.CARRIED_ABSORPTION,
-        trials == 0
-            ? StrengthSpread.CARRIED_EXTRACTION
-            : StrengthSpread.TRIED_EXTRACTION / Math.sqrt(trials));
-  }
-
   private static List<Scaled.TrialResult> results(
-      ScaleRequest request, Evidence evidence, BrewModel carried) {
+      ScaleRequest request, Brewings brewings, BrewModel carried) {
     List<Scaled.TrialResult> results = new ArrayList<>();
     for (ScaleRequest.Trial trial : request.trials()) {
       ReferenceBrew brew = trial.brew();
-      BrewRatio ratio = Evidence.ratio(brew);
+      BrewRatio ratio = Brewings.ratio(brew);
       results.add(
           new Scaled.TrialResult(
               trial,
@@ -121,16 +105,16 @@ public final class Scaler {
               new Scaled.Outcome(
                   brew.beverage(),
                   brew.strength(),
-                  evidence.extraction(brew, carried.absorption()))));
+                  brewings.extraction(brew, carried.absorption()))));
     }
     return results;
   }
 
   /** Brews from which, with what the grounds keep, nothing would have run. */
   private static List<Problem> unbrewable(
-      ScaleRequest request, Evidence evidence, Display display) {
+      ScaleRequest request, Brewings brewings, Display display) {
     List<Problem> problems = new ArrayList<>();
-    BrewModel carried = evidence.carried();
+    BrewModel carried = brewings.carried();
     dry(request.reference().brew(), request.reference().location(), carried, display)
         .ifPresent(problems::add);
     for (ScaleRequest.Trial trial : request.trials()) {
@@ -141,13 +125,13 @@ public final class Scaler {
 
   private static Optional<Problem> dry(
       ReferenceBrew brew, Location place, BrewModel model, Display display) {
-    return Evidence.runs(model, brew.dose(), brew.water())
+    return Brewings.runs(model, brew.dose(), brew.water())
         ? Optional.empty()
         : Optional.of(
             new Problem(
                 place,
                 "at "
-                    + display.ratio(Evidence.ratio(brew))
+                    + display.ratio(Brewings.ratio(brew))
                     + " hardly anything leaves grounds that keep "
                     + display.absorption(model.absorption()),
                 "expected more water to the dose, or less absorption"));

@@ -147,7 +147,7 @@ public record ScaleView(
           new Expected(
               display.mass(recipe.brew().beverage()),
               display.strength(recipe.brew().strength()),
-              display.strength(recipe.strength().expected()),
+              display.strength(recipe.strength().strength()),
               display.strength(recipe.strength().low()),
               display.strength(recipe.strength().high())),
           recipe.cup().bypass().isZero()

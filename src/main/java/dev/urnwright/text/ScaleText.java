@@ -69,7 +69,7 @@ public final class ScaleText {
         List.of(
             "Strength in the cup",
             display.strength(reference.strength()).toString(),
-            display.strength(recipe.strength().expected()).toString()));
+            display.strength(recipe.strength().strength()).toString()));
     table.row(
         List.of(
             "  likely between (k = 2)",

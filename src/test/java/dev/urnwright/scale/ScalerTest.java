@@ -18,6 +18,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.urnwright.brew.Estimate;
 import dev.urnwright.event.BrewProfile.ReferenceBrew;
 import dev.urnwright.event.Brewer;
 import dev.urnwright.event.Note;
@@ -49,7 +50,7 @@ class ScalerTest {
       assertEquals(20, recipe.brew().dose().grams(), 1e-9);
       assertEquals(320, recipe.brew().water().grams(), 1e-9);
       assertEquals(277, recipe.brew().beverage().grams(), 1e-9);
-      assertEquals(1.38, recipe.strength().expected().percent(), 1e-9);
+      assertEquals(1.38, recipe.strength().strength().percent(), 1e-9);
       assertTrue(recipe.cup().bypass().isZero());
     }
   }
@@ -72,14 +73,15 @@ class ScalerTest {
 
   @Test
   void howSurelyByHand() {
-    // T = E/(R − a). Relative standard uncertainties: of E 1/19.113 = 5.232 %, of R − a by
-    // absorption 0.15/13.85 = 1.083 %, by the dose (1/√12)/434 · 16/13.85 = 0.077 %, by the water
-    // (1/√12)/6944 · 16/13.85 = 0.005 %. Together √(5.232² + 1.083² + 0.077²) = 5.344 %; twice that
-    // of 1.38 % is 0.1475 %.
-    Recipe.Interval strength =
-        scaled(reference(TWENTY_GRAMS), on(TALL), grams(6000)).recipe().strength();
-    assertEquals(1.38 - 0.1475, strength.low().percent(), 2e-4);
-    assertEquals(1.38 + 0.1475, strength.high().percent(), 2e-4);
+    // T = E/(R − a), E = T_ref·B/D of the reference, a = (W − B)/D of it. Relative standard
+    // uncertainties of T: carried extraction 1/19.113 = 5.232 %; the reference's reading
+    // 0.03/1.38 = 2.174 %, its dose (1/√6)/20 = 2.041 %, times 1 + 2.15/13.85 for it moves a too =
+    // 2.358 %, its water (1/√6)/20/13.85 = 0.147 %, its beverage nothing (E and R − a move alike);
+    // absorption 0.15/13.85 = 1.083 %; brew water 1 % · 16/13.85 = 1.155 %; dose (1/√6)/434 ·
+    // 16/13.85 = 0.109 %. Root of the sum of squares 6.341 %; twice that of 1.38 % is 0.1750 %.
+    Estimate strength = scaled(reference(TWENTY_GRAMS), on(TALL), grams(6000)).recipe().strength();
+    assertEquals(1.38 - 0.1750, strength.low().percent(), 2e-4);
+    assertEquals(1.38 + 0.1750, strength.high().percent(), 2e-4);
   }
 
   @Test
@@ -103,7 +105,7 @@ class ScalerTest {
     assertEquals(500, recipe.brew().dose().grams(), 1e-9);
     assertEquals(8000, recipe.brew().water().grams(), 1e-9);
     assertEquals(4000, recipe.cup().bypass().grams(), 1e-6);
-    assertEquals(0.90, recipe.strength().expected().percent(), 1e-9);
+    assertEquals(0.90, recipe.strength().strength().percent(), 1e-9);
     assertEquals(24, recipe.totalWaterToCoffee().gramsPerGram(), 1e-9);
     // bypass over everything finished: 4000/(8000 − 2.15 · 500 + 4000) = 4000/10925
     assertEquals(100.0 * 4000 / 10925, recipe.bypassShare().percent(), 1e-6);
@@ -151,7 +153,7 @@ class ScalerTest {
     Recipe recipe = scaled.recipe();
     assertTrue(recipe.brew().water().grams() <= 4624, recipe::toString);
     assertEquals(Duration.ofMinutes(8), recipe.contact().orElseThrow().expected());
-    assertEquals(1.38, recipe.strength().expected().percent(), 1e-3);
+    assertEquals(1.38, recipe.strength().strength().percent(), 1e-3);
     assertEquals(16, recipe.totalWaterToCoffee().gramsPerGram(), 0.01);
     assertTrue(recipe.finished().grams() >= 5999, recipe::toString);
   }
@@ -199,7 +201,7 @@ class ScalerTest {
             trial(brew(430, 6450, 5520, 1.42)));
     assertEquals(2.1628, scaled.model().absorption().gramsPerGram(), 5e-5);
     assertEquals(15.424, scaled.recipe().brew().ratio().gramsPerGram(), 0.002);
-    assertEquals(1.38, scaled.recipe().strength().expected().percent(), 1e-3);
+    assertEquals(1.38, scaled.recipe().strength().strength().percent(), 1e-3);
     Scaled.TrialResult first = scaled.trials().get(0);
     assertEquals(18.403, first.brewed().extraction().percent(), 5e-4);
     assertEquals(1.38, first.forecast().strength().percent(), 1e-9);
@@ -277,7 +279,7 @@ class ScalerTest {
           told);
       // a gram of water more or less, of some kilograms
       assertEquals(
-          reference.strength().percent(), recipe.strength().expected().percent(), 2e-3, told);
+          reference.strength().percent(), recipe.strength().strength().percent(), 2e-3, told);
       assertEquals(ratio, recipe.totalWaterToCoffee().gramsPerGram(), 0.03, told);
       assertTrue(recipe.brew().dose().compareTo(brewer.greatestDose()) <= 0, told);
       assertTrue(recipe.brew().water().grams() <= brewer.greatestWater().grams() + 1, told);

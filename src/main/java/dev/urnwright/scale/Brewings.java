@@ -2,9 +2,11 @@ package dev.urnwright.scale;
 
 import dev.urnwright.brew.BrewMethod;
 import dev.urnwright.brew.BrewModel;
+import dev.urnwright.brew.Evidence;
 import dev.urnwright.brew.ExtractionCurve;
 import dev.urnwright.event.BrewProfile;
 import dev.urnwright.event.BrewProfile.ReferenceBrew;
+import dev.urnwright.event.Uncertainties;
 import dev.urnwright.quantity.Absorption;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Extraction;
@@ -12,21 +14,26 @@ import dev.urnwright.quantity.Mass;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** What weighed brews tell of a coffee: what its grounds keep, and what they give at a ratio. */
-final class Evidence {
+final class Brewings {
   /** For drip; published figures go from about 1.5 to 2.35 g/g. */
   static final Absorption USUAL_PERCOLATION = Absorption.ofGramsPerGram(2.1);
 
   /** Grounds that were steeped and then decanted keep about this. */
   static final Absorption USUAL_IMMERSION = Absorption.ofGramsPerGram(3.0);
 
+  /** There is always a point: the reference, or a trial. */
+  private static final Evidence.Told NOT_NEEDED =
+      new Evidence.Told(Extraction.ofPercent(20), false);
+
   private final ScaleRequest request;
   private final BrewMethod method;
 
-  Evidence(ScaleRequest request) {
+  Brewings(ScaleRequest request) {
     this.request = request;
     this.method =
         request.brewing().method() == BrewProfile.Method.PERCOLATION
@@ -42,51 +49,71 @@ final class Evidence {
 
   /** The model of the reference alone. */
   BrewModel carried() {
+    return reference().model();
+  }
+
+  /** The model of the trials, or of the reference where there are none. */
+  BrewModel refined() {
+    return evidence().model();
+  }
+
+  /** How surely strengths are foretold. */
+  StrengthDoubts doubts() {
+    return new StrengthDoubts(
+        evidence(), Uncertainties.usual(request.scaleStep()), !request.trials().isEmpty());
+  }
+
+  private Evidence reference() {
     ReferenceBrew brew = request.reference().brew();
-    Absorption kept =
-        request
-            .brewing()
-            .absorption()
-            .or(() -> weighed(brew))
-            .orElse(method == BrewMethod.PERCOLATION ? USUAL_PERCOLATION : USUAL_IMMERSION);
-    return model(kept, ExtractionCurve.constant(ratio(brew), extraction(brew, kept)));
+    return new Evidence(
+        method,
+        Optional.of(
+            new Evidence.Reference(brew.dose(), brew.water(), brew.beverage(), brew.strength())),
+        new Evidence.Kept(request.brewing().absorption(), usual()),
+        NOT_NEEDED,
+        List.of(),
+        request.brewing().steamLoss());
   }
 
   /**
-   * The model of the trials: the mean of what their grounds kept, and a curve through what they
-   * extracted, those of the same ratio averaged. Without trials it is that of the reference.
+   * What the trials tell: the mean of what their grounds kept, and a curve through what they
+   * extracted, those of the same ratio averaged. Without trials it is the reference.
    */
-  BrewModel refined() {
+  private Evidence evidence() {
     List<ReferenceBrew> trials = request.trials().stream().map(ScaleRequest.Trial::brew).toList();
     if (trials.isEmpty()) {
-      return carried();
+      return reference();
     }
-    Absorption kept =
+    OptionalDouble mean =
         trials.stream()
             .flatMap(trial -> weighed(trial).stream())
-            .collect(
-                Collectors.collectingAndThen(
-                    Collectors.averagingDouble(Absorption::gramsPerGram),
-                    mean ->
-                        trials.stream().anyMatch(trial -> trial.beverage().isPresent())
-                            ? Absorption.ofGramsPerGram(mean)
-                            : carried().absorption()));
+            .mapToDouble(Absorption::gramsPerGram)
+            .average();
+    Absorption kept =
+        mean.isPresent() ? Absorption.ofGramsPerGram(mean.getAsDouble()) : carried().absorption();
     Map<BrewRatio, Double> points =
         trials.stream()
             .collect(
                 Collectors.groupingBy(
-                    Evidence::ratio,
+                    Brewings::ratio,
                     TreeMap::new,
                     Collectors.averagingDouble(trial -> extraction(trial, kept).fraction())));
-    return model(
-        kept,
-        ExtractionCurve.through(
-            points.entrySet().stream()
-                .map(
-                    point ->
-                        new ExtractionCurve.Knot(
-                            point.getKey(), Extraction.ofFraction(point.getValue()), 0))
-                .toList()));
+    return new Evidence(
+        method,
+        Optional.empty(),
+        new Evidence.Kept(Optional.of(kept), usual()),
+        NOT_NEEDED,
+        points.entrySet().stream()
+            .map(
+                point ->
+                    new ExtractionCurve.Knot(
+                        point.getKey(), Extraction.ofFraction(point.getValue()), 0))
+            .toList(),
+        request.brewing().steamLoss());
+  }
+
+  private Absorption usual() {
+    return method == BrewMethod.PERCOLATION ? USUAL_PERCOLATION : USUAL_IMMERSION;
   }
 
   /** What a brew's grounds kept, when its beverage was weighed: {@code (W(1 − v) − B) / D}. */
@@ -116,9 +143,5 @@ final class Evidence {
   /** Whether anything runs out of a brew, with what the grounds keep. */
   static boolean runs(BrewModel model, Mass dose, Mass water) {
     return model.brewsAt(BrewRatio.of(water, dose));
-  }
-
-  private BrewModel model(Absorption kept, ExtractionCurve curve) {
-    return new BrewModel(method, curve, kept, request.brewing().steamLoss());
   }
 }
