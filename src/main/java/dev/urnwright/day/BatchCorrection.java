@@ -15,7 +15,8 @@ import java.util.Optional;
 
 /**
  * A batch still to brew, made to give its concentrate as strong as planned, and enough of it, by
- * what is known of the coffee today.
+ * what is known of the coffee today. Where its brewer has no room for that, the concentrate is
+ * brewed stronger, so that it goes further.
  *
  * @param event for its scale and brewers
  * @param today how the coffee brews
@@ -25,12 +26,16 @@ record BatchCorrection(Event event, BrewModel today, Display display) {
   /** Less than this is noise of the sums. */
   private static final double NOISE_GRAMS = 1e-6;
 
+  /** Solids short by less than this are as good as enough: a cup in two hundred. */
+  private static final double ENOUGH = 0.995;
+
   /**
    * The batch that gives so much.
    *
    * @param grams of concentrate that fills take from it
+   * @param fills how many; each may take a scale step more, by rounding
    */
-  BatchChange giving(Batch planned, double grams) {
+  BatchChange giving(Batch planned, double grams, int fills) {
     Mass step = event.equipment().scaleStep();
     Strength wanted = planned.brew().strength();
     BrewRatio ratio = today.reaches(wanted) ? today.ratioFor(wanted) : planned.brew().ratio();
@@ -38,16 +43,48 @@ record BatchCorrection(Event event, BrewModel today, Display display) {
     Limits limits = limits(planned, ratio);
     Mass taken = dose.roundUpTo(step).max(limits.least()).min(limits.greatest());
     Mass water = ratio.waterFor(taken).roundUpTo(step).min(limits.water());
-    Batch now =
-        new Batch(
-            planned.id(),
-            planned.number(),
-            planned.unit(),
-            today.brew(taken, water),
-            Volume.ofWater(water, event.serving().fillingTemperature()));
-    boolean enough = now.brew().beverage().grams() >= grams - step.grams();
+    Batch now = batch(planned, taken, water);
+    if (isEnough(now, grams)) {
+      return new BatchChange(planned, now, Optional.empty());
+    }
+    Batch stronger =
+        stronger(now, wanted.fraction() * (grams + fills * event.equipment().scaleStep().grams()));
+    boolean carries = stronger.brew().solids().grams() >= wanted.fraction() * grams * ENOUGH;
     return new BatchChange(
-        planned, now, enough ? Optional.empty() : Optional.of(why(planned, now)));
+        planned, stronger, carries ? Optional.empty() : Optional.of(why(planned, stronger)));
+  }
+
+  private boolean isEnough(Batch now, double grams) {
+    return now.brew().beverage().grams() >= grams - event.equipment().scaleStep().grams();
+  }
+
+  /**
+   * With as much water, and as much more coffee as it takes for the solids or else gives the most
+   * of them.
+   */
+  private Batch stronger(Batch now, double solids) {
+    Mass step = event.equipment().scaleStep();
+    Mass most = now.unit().map(unit -> unit.brewer().greatestDose()).orElse(now.brew().dose());
+    Batch best = now;
+    for (Mass dose = now.brew().dose().plus(step);
+        best.brew().solids().grams() < solids && dose.compareTo(most) <= 0;
+        dose = dose.plus(step)) {
+      Batch next = batch(now, dose, now.brew().water());
+      if (next.brew().solids().compareTo(best.brew().solids()) <= 0) {
+        return best;
+      }
+      best = next;
+    }
+    return best;
+  }
+
+  private Batch batch(Batch planned, Mass dose, Mass water) {
+    return new Batch(
+        planned.id(),
+        planned.number(),
+        planned.unit(),
+        today.brew(dose, water),
+        Volume.ofWater(water, event.serving().fillingTemperature()));
   }
 
   private String why(Batch planned, Batch now) {

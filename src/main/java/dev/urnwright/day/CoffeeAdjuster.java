@@ -33,6 +33,12 @@ import java.util.function.Function;
  * dispensers, as far as they hold it, and into the batches that these draw on.
  */
 final class CoffeeAdjuster {
+  /** A batch that is stronger by less is rounded, not brewed stronger; in percent. */
+  private static final double SAME_PERCENT = 0.005;
+
+  /** So much of one cup, missing from a whole dispenser, is seen by nobody. */
+  private static final double UNSEEN = 0.1;
+
   private final Event event;
   private final CoffeePlan coffee;
   private final BrewModel today;
@@ -99,8 +105,10 @@ final class CoffeeAdjuster {
   List<FillChange> fills(Happened happened) {
     List<FillShare> shares = withMakeUp(fairly(planned(happened)));
     brew(shares);
+    List<FillShare> brewed =
+        shares.stream().map(share -> share.stretched(this::expected, this::strength)).toList();
     List<FillChange> changes = new ArrayList<>();
-    for (FillShare share : fairly(shares)) {
+    for (FillShare share : fairly(brewed)) {
       changes.add(change(share));
     }
     return changes;
@@ -129,6 +137,19 @@ final class CoffeeAdjuster {
             .orElseThrow()
             .brew()
             .strength();
+  }
+
+  /** What its shares were worked out by: as strong as planned, unless it was brewed stronger. */
+  private Strength expected(String batchId) {
+    BatchChange change = batches.get(batchId);
+    return change != null && isStronger(change)
+        ? change.planned().brew().strength()
+        : strength(batchId);
+  }
+
+  private static boolean isStronger(BatchChange change) {
+    return change.now().brew().strength().percent()
+        > change.planned().brew().strength().percent() + SAME_PERCENT;
   }
 
   /** Where a batch gave too little, the same part of it for all that draw on it. */
@@ -187,8 +208,10 @@ final class CoffeeAdjuster {
     BatchCorrection correction = new BatchCorrection(event, today, display());
     for (Batch batch : coffee.batches()) {
       if (!supplies.containsKey(batch.id())) {
-        double spare = spare(batch);
-        BatchChange change = correction.giving(batch, wanted.getOrDefault(batch.id(), 0.0) + spare);
+        double grams = wanted.getOrDefault(batch.id(), 0.0) + spare(batch);
+        int fills =
+            (int) shares.stream().filter(each -> each.draws().containsKey(batch.id())).count();
+        BatchChange change = correction.giving(batch, grams, fills);
         batches.put(batch.id(), change);
       }
     }
@@ -255,7 +278,8 @@ final class CoffeeAdjuster {
 
   private int cupsShort(GroupPlan group, Fill planned, Fill now) {
     int were = group.cupsOut(planned, planned.blend().liquid(), event.serving());
-    int are = group.cupsOut(planned, now.blend().liquid(), event.serving());
+    Mass unseen = group.cup().blend().liquid().times(UNSEEN);
+    int are = group.cupsOut(planned, now.blend().liquid().plus(unseen), event.serving());
     return Math.max(0, were - are);
   }
 

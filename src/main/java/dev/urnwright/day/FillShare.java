@@ -39,11 +39,27 @@ record FillShare(GroupPlan group, Fill fill, double finished, Map<String, Double
     return new FillShare(group, fill, finished, draws);
   }
 
-  /** So much of it: as strong, and fewer cups. */
-  FillShare times(double factor) {
+  /** As much of it, out of batches that came to be stronger: less concentrate has the solids. */
+  FillShare stretched(Function<String, Strength> before, Function<String, Strength> now) {
+    double factor = solids(before) / solids(now);
+    return factor < 1 ? new FillShare(group, fill, finished, scaled(factor)) : this;
+  }
+
+  private double solids(Function<String, Strength> strengths) {
+    return draws.entrySet().stream()
+        .mapToDouble(draw -> draw.getValue() * strengths.apply(draw.getKey()).fraction())
+        .sum();
+  }
+
+  private Map<String, Double> scaled(double factor) {
     Map<String, Double> less = new LinkedHashMap<>();
     draws.forEach((batch, grams) -> less.put(batch, grams * factor));
-    return new FillShare(group, fill, finished * factor, less);
+    return less;
+  }
+
+  /** So much of it: as strong, and fewer cups. */
+  FillShare times(double factor) {
+    return new FillShare(group, fill, finished * factor, scaled(factor));
   }
 
   /** What its guests need at least, in the cups; nothing where they can't all have some. */

@@ -20,8 +20,8 @@ import java.util.stream.Collectors;
  * Corrects a plan by taste, as a reading would. What a tongue tells for certain is a ratio: so much
  * water to so much of this concentrate is right for this group. Its dispensers are filled by that
  * ratio, and what is still to brew is brewed as planned, only more or less of it, so that the ratio
- * goes on being right. How strong that is depends on the concentrate, which is taken as read, or
- * else as planned.
+ * goes on being right; a batch that has to be stronger, to be enough, is diluted as much further.
+ * How strong that is depends on the concentrate, which is taken as read, or else as planned.
  */
 public final class Tasting {
   private final Plan plan;

@@ -339,6 +339,27 @@ class AdjusterTest {
     }
   }
 
+  /** A brewer that is full of water already makes up by a stronger concentrate. */
+  @Test
+  void aBrewerWithoutRoomForMoreWaterBrewsStronger() throws IOException {
+    Plan plan = plan(EVENT.replace("water: 5 l", "water: 4.4 l"));
+    Batch first = plan.batches().get(0);
+    Batch second = plan.batches().get(1);
+    // As planned each takes about 366 g and 4390 g of water. A twentieth of the beverage stayed in
+    // the grounds: a = 2.5 g/g, and 4390 − 2.5·366 = 3475 g at 2.00 % are too little. With D g of
+    // coffee in 4390 g of water the solids are 0.20·D: 366 g have them already, at 2.11 %.
+    CoffeeDay day =
+        day(plan, measured(first, first.brew().beverage().grams() * 0.95, 2.105, 2.105, 2.105));
+    BatchChange next = day.batches().get(0);
+    assertEquals(second.id(), next.now().id());
+    assertTrue(next.now().brew().water().grams() <= 4400);
+    assertTrue(next.now().brew().strength().percent() > 2.05, next::toString);
+    FillChange late = day.fills().get(1);
+    assertEquals(0, late.cupsShort(), late::toString);
+    assertEquals(1.25, late.now().blend().strength().percent(), 0.003);
+    assertEquals(Optional.empty(), next.limit());
+  }
+
   @Test
   void whatIsMadeHasDrawnAndItsBatchIsBrewed() {
     Plan plan = plan(Path.of("samples/harvest-supper.yaml"));

@@ -324,7 +324,11 @@ class LadderTest {
       // One step of each by rounding: water off by s/2, and r·s for concentrate that is off by s.
       // Where concentrate is rounded up by more, the least for the guests adds another step.
       if (!isFull && concentrate > 20 * step) {
-        double ratio = ratios.getOrDefault(now.groupName(), 0.0);
+        // A batch that has to be brewed stronger, to be enough, is diluted as much further.
+        double stronger =
+            now.blend().concentrateStrength().fraction()
+                / outcome.ladder().from().strength().fraction();
+        double ratio = (1 + ratios.getOrDefault(now.groupName(), 0.0)) * stronger - 1;
         assertEquals(ratio, water / concentrate, 2.5 * step / concentrate * (1 + ratio), now::id);
         checked++;
       }
