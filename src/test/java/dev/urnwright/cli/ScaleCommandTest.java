@@ -10,7 +10,7 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
-import dev.urnwright.json.ScaleSchema;
+import dev.urnwright.json.DocumentSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -110,7 +110,7 @@ class ScaleCommandTest {
   void theJsonIsAsItsSchemaSaysAndHasEveryFieldSomewhere() throws IOException {
     JsonSchema schema =
         JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-            .getSchema(ScaleSchema.text());
+            .getSchema(DocumentSchema.SCALE.text());
     Path wide = Files.writeString(folder.resolve("wide.yaml"), WIDE);
     Set<String> written = new TreeSet<>();
     for (Object each : List.of(file, wide, SAMPLE)) {
@@ -119,9 +119,9 @@ class ScaleCommandTest {
       names(document, written);
     }
     Set<String> described = new TreeSet<>();
-    described(MAPPER.readTree(ScaleSchema.text()), described);
+    described(MAPPER.readTree(DocumentSchema.SCALE.text()), described);
     assertEquals(described, written);
-    assertEquals(ScaleSchema.text(), Run.of("schema", "--scale").out());
+    assertEquals(DocumentSchema.SCALE.text(), Run.of("schema", "--scale").out());
   }
 
   @Test

@@ -72,7 +72,7 @@ class PlanJsonTest {
   /** Paths from the top, such as {@code fills/draws/batch}, so that a namesake doesn't count. */
   @Test
   void everyFieldOfTheSchemaIsWrittenForSomeSample() throws IOException {
-    JsonNode schema = MAPPER.readTree(PlanSchema.text());
+    JsonNode schema = MAPPER.readTree(DocumentSchema.PLAN.text());
     Set<String> described = new TreeSet<>();
     described(schema, schema, "", described);
     Set<String> written = new TreeSet<>();
@@ -309,6 +309,6 @@ class PlanJsonTest {
 
   private static JsonSchema schema() throws IOException {
     return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-        .getSchema(PlanSchema.text());
+        .getSchema(DocumentSchema.PLAN.text());
   }
 }
