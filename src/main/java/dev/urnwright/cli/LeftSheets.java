@@ -20,7 +20,7 @@ record LeftSheets(Path target, boolean replace) {
         replace ? OutputFile.Existing.REPLACE : OutputFile.Existing.REPLACE_OURS;
     try (OutputFile sheets = OutputFile.at(target, existing)) {
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      PrepSheets.write(left, bytes);
+      PrepSheets.writeLeft(left, bytes);
       sheets.writeAside(bytes.toByteArray());
       sheets.putInPlace();
       says.println("\nwrote " + sheets.target());

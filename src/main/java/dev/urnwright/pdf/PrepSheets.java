@@ -9,6 +9,8 @@ import java.io.OutputStream;
 public final class PrepSheets {
   static final String TEMPLATE = "prep-sheets.xhtml";
 
+  private static final String LEFT = "left-sheets.xhtml";
+
   private PrepSheets() {}
 
   /**
@@ -21,8 +23,23 @@ public final class PrepSheets {
    */
   public static void write(Plan plan, TemplateFolder templates, OutputStream out)
       throws IOException {
+    write(TEMPLATE, plan, templates, out);
+  }
+
+  /**
+   * Writes the sheets of what is left of a plan on the day: as {@link #write(Plan, TemplateFolder,
+   * OutputStream)}, without those to buy, load and charge by.
+   *
+   * @throws IOException if the stream can't be written to
+   */
+  public static void writeLeft(Plan left, OutputStream out) throws IOException {
+    write(LEFT, left, TemplateFolder.SHIPPED, out);
+  }
+
+  private static void write(String template, Plan plan, TemplateFolder templates, OutputStream out)
+      throws IOException {
     PrepView view = PrepView.of(plan);
-    new Typesetter(templates).write(TEMPLATE, view, Drawings.of(view), out);
+    new Typesetter(templates).write(template, view, Drawings.of(view), out);
   }
 
   /** The same with the shipped templates. */

@@ -160,7 +160,7 @@ public final class Remainder {
                 new Timetable(plan.event()))
             .actions().stream().filter(this::isLeft).toList();
     return new Run(
-        batches,
+        batches.stream().filter(time -> toBrew.containsKey(time.batch().id())).toList(),
         all.stream().filter(time -> isLeft(time.fill())).toList(),
         run.heaters(),
         run.water(),

@@ -92,7 +92,34 @@ class AdjustCommandTest {
       String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
       assertTrue(text.contains("These sheets show what is left to do"), text);
       assertTrue(text.contains("Start brewing coffee-2"), text);
+      assertFalse(text.contains("Shopping") || text.contains("Packing list"), text);
       assertFalse(text.contains("Start brewing coffee-1") || text.contains("Fill coffee-F1"), text);
+    }
+  }
+
+  @Test
+  void theSheetsArePrintedWhenNothingIsLeftToBrew() throws IOException {
+    Run run =
+        Run.of(
+            "adjust",
+            event,
+            "--no-journal",
+            "--batch",
+            "coffee-1",
+            "--beverage",
+            "3500",
+            "--batch",
+            "coffee-2",
+            "--beverage",
+            "3500",
+            "--filled",
+            "coffee-F1");
+    assertEquals("", run.err());
+    assertEquals(ExitCode.DONE, run.code());
+    try (PDDocument pdf = Loader.loadPDF(folder.resolve("supper-left.pdf").toFile())) {
+      String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+      assertFalse(text.contains("Start brewing"), text);
+      assertTrue(text.contains("coffee-F2"), text);
     }
   }
 
