@@ -18,7 +18,7 @@ record Advice(Entry first, Estimate cup, Estimate after, Display display) {
     String reading =
         "Reading every batch when it is ready, and correcting for it, leaves "
             + plusMinus(after)
-            + " of "
+            + " instead of "
             + plusMinus(cup)
             + ".";
     boolean readingHelps = after.uncertainty() < cup.uncertainty();

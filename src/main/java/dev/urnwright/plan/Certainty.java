@@ -1,5 +1,6 @@
 package dev.urnwright.plan;
 
+import dev.urnwright.brew.BrewBalance;
 import dev.urnwright.brew.Budget;
 import dev.urnwright.brew.Doubt;
 import dev.urnwright.brew.Estimate;
@@ -8,10 +9,13 @@ import dev.urnwright.brew.StrengthBudget;
 import dev.urnwright.event.Event;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Mass;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -88,8 +92,8 @@ public final class Certainty {
    * @param water brew water
    */
   private record Weighed(Mass dose, Mass water) {
-    static Weighed of(Batch batch) {
-      return new Weighed(batch.brew().dose(), batch.brew().water());
+    static Weighed of(BrewBalance brew) {
+      return new Weighed(brew.dose(), brew.water());
     }
   }
 
@@ -98,13 +102,11 @@ public final class Certainty {
         new Doubts(event.equipment().uncertainties(), evidence.method());
     Map<Weighed, Budget<Doubt>> brewed = new HashMap<>();
     Map<String, Batch> byId = new HashMap<>();
+    Function<Weighed, Budget<Doubt>> budgets =
+        weighed -> StrengthBudget.ofConcentrate(evidence, weighed.dose(), weighed.water(), doubts);
     for (Batch batch : coffee.batches()) {
       byId.put(batch.id(), batch);
-      Budget<Doubt> budget =
-          brewed.computeIfAbsent(
-              Weighed.of(batch),
-              weighed ->
-                  StrengthBudget.ofConcentrate(evidence, weighed.dose(), weighed.water(), doubts));
+      Budget<Doubt> budget = brewed.computeIfAbsent(Weighed.of(batch.brew()), budgets);
       batches.put(batch.id(), new Estimate(batch.brew().strength(), budget.uncertainty()));
     }
     GroupPlan largest = largest(coffee);
@@ -113,7 +115,9 @@ public final class Certainty {
       for (Fill fill : group.fills()) {
         Budget<Doubt> budget =
             StrengthBudget.ofCup(
-                brewed.get(Weighed.of(smallest(fill, byId))), fill.blend(), doubts);
+                brewed.computeIfAbsent(Weighed.of(smallest(fill, coffee, byId)), budgets),
+                fill.blend(),
+                doubts);
         fills.put(fill.id(), new Estimate(fill.blend().strength(), budget.uncertainty()));
         if (budget.uncertainty() >= widest.uncertainty()) {
           widest = budget;
@@ -125,7 +129,7 @@ public final class Certainty {
         accounts.put(
             coffee.coffee().key(),
             StrengthAccount.of(
-                leastSure(coffee),
+                leastSure(coffee, brewed.values()),
                 group,
                 cup,
                 widest,
@@ -135,11 +139,9 @@ public final class Certainty {
     }
   }
 
-  private Estimate leastSure(CoffeePlan coffee) {
-    return coffee.batches().stream()
-        .map(this::of)
-        .max(Comparator.comparing(Estimate::uncertainty))
-        .orElseThrow();
+  private Estimate leastSure(CoffeePlan coffee, Collection<Budget<Doubt>> brewed) {
+    double uncertainty = brewed.stream().mapToDouble(Budget::uncertainty).max().orElse(0);
+    return new Estimate(coffee.brewed().brew().strength(), uncertainty);
   }
 
   private static GroupPlan largest(CoffeePlan coffee) {
@@ -148,10 +150,14 @@ public final class Certainty {
         .orElseThrow();
   }
 
-  private static Batch smallest(Fill fill, Map<String, Batch> byId) {
+  /**
+   * Where only what is left of a plan is known, for batches brewed already that of all together.
+   */
+  private static BrewBalance smallest(Fill fill, CoffeePlan coffee, Map<String, Batch> byId) {
     return fill.draws().stream()
-        .map(draw -> byId.get(draw.batchId()))
-        .min(Comparator.comparing(batch -> batch.brew().dose()))
-        .orElseThrow();
+        .flatMap(draw -> Optional.ofNullable(byId.get(draw.batchId())).stream())
+        .map(Batch::brew)
+        .min(Comparator.comparing(BrewBalance::dose))
+        .orElse(coffee.needed().brew());
   }
 }

@@ -1,6 +1,8 @@
 package dev.urnwright.sheet;
 
+import dev.urnwright.brew.Estimate;
 import dev.urnwright.plan.Batch;
+import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
@@ -25,18 +27,24 @@ record BrewTable(
         batches.stream().flatMap(batch -> Stream.of(batch.pour().water(), batch.beverage())));
   }
 
-  static List<BrewTable> of(Plan plan, Display display) {
+  static List<BrewTable> of(Plan plan, Certainty certainty, Display display) {
     RunTimes times = RunTimes.of(plan);
-    return plan.coffees().stream().map(coffee -> of(plan, coffee, times, display)).toList();
+    return plan.coffees().stream()
+        .map(coffee -> of(plan, coffee, certainty, times, display))
+        .toList();
   }
 
-  private static BrewTable of(Plan plan, CoffeePlan coffee, RunTimes times, Display display) {
+  private static BrewTable of(
+      Plan plan, CoffeePlan coffee, Certainty certainty, RunTimes times, Display display) {
     return new BrewTable(
         CoffeeTag.of(coffee.coffee()),
         display.ratio(coffee.needed().brew().ratio()),
         display.temperature(plan.event().serving().fillingTemperature()),
         coffee.batches().stream()
-            .map(batch -> BatchRow.of(batch, CoffeeTag.of(coffee.coffee()), times, display))
+            .map(
+                batch ->
+                    BatchRow.of(
+                        batch, CoffeeTag.of(coffee.coffee()), certainty.of(batch), times, display))
             .toList());
   }
 
@@ -49,10 +57,18 @@ record BrewTable(
    * @param pour what to weigh in
    * @param beverage to expect
    * @param strength to expect
+   * @param likely from where to where it lies, at k = 2
    */
   record BatchRow(
-      String id, CoffeeTag coffee, Turn turn, Pour pour, Figure beverage, Figure strength) {
-    static BatchRow of(Batch batch, CoffeeTag coffee, RunTimes times, Display display) {
+      String id,
+      CoffeeTag coffee,
+      Turn turn,
+      Pour pour,
+      Figure beverage,
+      Figure strength,
+      Figure likely) {
+    static BatchRow of(
+        Batch batch, CoffeeTag coffee, Estimate sure, RunTimes times, Display display) {
       return new BatchRow(
           batch.id(),
           coffee,
@@ -62,7 +78,8 @@ record BrewTable(
               display.mass(batch.brew().water()),
               display.volume(batch.waterByVolume())),
           display.mass(batch.brew().beverage()),
-          display.strength(batch.brew().strength()));
+          display.strength(batch.brew().strength()),
+          display.strengths(sure.low(), sure.high()));
     }
   }
 

@@ -48,6 +48,7 @@ public record ChartView(int number, ControlChart chart, List<LegendRow> legend) 
    * @param marker which of the markers, counted from 0
    * @param coffee which
    * @param strength up
+   * @param sure how far off that may be, at k = 2, either way
    * @param extraction across
    * @param waterToCoffee brew ratio of a concentrate, total water to coffee of a cup
    * @param groups who drinks it; nobody for a concentrate
@@ -57,6 +58,7 @@ public record ChartView(int number, ControlChart chart, List<LegendRow> legend) 
       int marker,
       CoffeeTag coffee,
       Figure strength,
+      Figure sure,
       Figure extraction,
       String waterToCoffee,
       List<Name> groups) {
@@ -71,6 +73,7 @@ public record ChartView(int number, ControlChart chart, List<LegendRow> legend) 
           dilution.marker(),
           dilution.coffee(),
           display.strength(Strength.ofPercent(point.strength())),
+          display.strength(Strength.ofPercent(point.plusMinus())),
           display.extraction(Extraction.ofPercent(point.extraction())),
           display.perGram(point.waterToCoffee()),
           point.groups());

@@ -2,6 +2,7 @@ package dev.urnwright.sheet;
 
 import dev.urnwright.brew.BrewBalance;
 import dev.urnwright.event.Window;
+import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.Plan;
@@ -73,11 +74,17 @@ public record ControlChart(
    * @param label a letter for a concentrate, a number for groups
    * @param extraction in percent
    * @param strength in percent
+   * @param plusMinus how far off that may be, at k = 2, either way, in percent
    * @param waterToCoffee total water to dose, grams per gram
    * @param groups who drinks it; nobody for a concentrate
    */
   public record Point(
-      String label, double extraction, double strength, double waterToCoffee, List<Name> groups) {
+      String label,
+      double extraction,
+      double strength,
+      double plusMinus,
+      double waterToCoffee,
+      List<Name> groups) {
     /** Copies the list. */
     public Point {
       groups = List.copyOf(groups);
@@ -89,6 +96,7 @@ public record ControlChart(
    * chart, as long as it stays readable.
    */
   public static List<ControlChart> of(Plan plan) {
+    Certainty certainty = plan.certainty();
     List<List<CoffeePlan>> shared = new ArrayList<>();
     for (CoffeePlan coffee : plan.coffees()) {
       shared.stream()
@@ -102,7 +110,9 @@ public record ControlChart(
               })
           .add(coffee);
     }
-    return shared.stream().map(coffees -> of(coffees, plan.event().print().window())).toList();
+    return shared.stream()
+        .map(coffees -> of(coffees, plan.event().print().window(), certainty))
+        .toList();
   }
 
   private static boolean fits(List<CoffeePlan> others, CoffeePlan coffee) {
@@ -117,7 +127,7 @@ public record ControlChart(
         && points <= MOST_POINTS;
   }
 
-  private static ControlChart of(List<CoffeePlan> coffees, Window window) {
+  private static ControlChart of(List<CoffeePlan> coffees, Window window, Certainty certainty) {
     Axis extraction =
         USUAL_EXTRACTION
             .reaching(window.leastExtracted().percent())
@@ -127,7 +137,7 @@ public record ControlChart(
     List<Dilution> dilutions = new ArrayList<>();
     int number = 1;
     for (CoffeePlan coffee : coffees) {
-      Dilution dilution = dilution(coffee, dilutions.size(), number);
+      Dilution dilution = dilution(coffee, dilutions.size(), number, certainty);
       dilutions.add(dilution);
       number += dilution.cups().size();
       for (Point point : dilution.points()) {
@@ -146,7 +156,8 @@ public record ControlChart(
         dilutions);
   }
 
-  private static Dilution dilution(CoffeePlan coffee, int marker, int firstNumber) {
+  private static Dilution dilution(
+      CoffeePlan coffee, int marker, int firstNumber, Certainty certainty) {
     BrewBalance brew = coffee.needed().brew();
     double extraction = brew.extraction().percent();
     List<GroupPlan> strongestFirst =
@@ -155,9 +166,11 @@ public record ControlChart(
             .toList();
     List<Point> cups = new ArrayList<>();
     List<Name> alike = new ArrayList<>();
+    double plusMinus = 0;
     for (int at = 0; at < strongestFirst.size(); at++) {
       GroupPlan group = strongestFirst.get(at);
       alike.add(new Name(group.group().name()));
+      plusMinus = Math.max(plusMinus, certainty.of(group).plusMinus().percent());
       boolean last =
           at + 1 == strongestFirst.size() || !sameStrength(group, strongestFirst.get(at + 1));
       if (last) {
@@ -166,9 +179,11 @@ public record ControlChart(
                 Integer.toString(firstNumber + cups.size()),
                 extraction,
                 group.group().strength().percent(),
+                plusMinus,
                 group.cup().totalWaterToCoffee().gramsPerGram(),
                 alike));
         alike.clear();
+        plusMinus = 0;
       }
     }
     return new Dilution(
@@ -178,6 +193,7 @@ public record ControlChart(
             Character.toString((char) ('A' + marker)),
             extraction,
             brew.strength().percent(),
+            certainty.of(coffee).concentrate().plusMinus().percent(),
             brew.ratio().gramsPerGram(),
             List.of()),
         cups);

@@ -1,5 +1,6 @@
 package dev.urnwright.sheet;
 
+import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.OnTheDay.Correction;
@@ -17,14 +18,15 @@ import java.util.stream.IntStream;
  * concentrate.
  *
  * @param coffee which
+ * @param sure how far off a cup may still be then, at k = 2, either way
  * @param groups across
  * @param rows down, weakest reading first
  */
-record CorrectionTable(CoffeeTag coffee, List<Column> groups, List<Row> rows) {
+record CorrectionTable(CoffeeTag coffee, Figure sure, List<Column> groups, List<Row> rows) {
   /** What fits across a page in type that is read at arm's length. */
   private static final int LETTERS_ACROSS = 46;
 
-  static List<CorrectionTable> of(Plan plan, Display display) {
+  static List<CorrectionTable> of(Plan plan, Certainty certainty, Display display) {
     List<CorrectionTable> tables = new ArrayList<>();
     for (CoffeePlan coffee : plan.coffees()) {
       if (!coffee.onTheDay().corrections().isEmpty()) {
@@ -38,6 +40,7 @@ record CorrectionTable(CoffeeTag coffee, List<Column> groups, List<Row> rows) {
           tables.add(
               new CorrectionTable(
                   CoffeeTag.of(coffee.coffee()),
+                  display.strength(certainty.of(coffee).afterReading().plusMinus()),
                   span.of(columns),
                   rows.stream().map(row -> row.part(span)).toList()));
         }

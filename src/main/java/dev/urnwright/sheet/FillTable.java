@@ -1,7 +1,9 @@
 package dev.urnwright.sheet;
 
+import dev.urnwright.brew.Estimate;
 import dev.urnwright.event.Dispenser;
 import dev.urnwright.event.GuestGroup;
+import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.Plan;
@@ -44,12 +46,13 @@ record FillTable(
     return fills.size() <= FEW;
   }
 
-  static List<FillTable> of(Plan plan, Display display) {
+  static List<FillTable> of(Plan plan, Certainty certainty, Display display) {
     RunTimes times = RunTimes.of(plan);
-    return plan.groups().stream().map(group -> of(plan, group, times, display)).toList();
+    return plan.groups().stream().map(group -> of(plan, group, certainty, times, display)).toList();
   }
 
-  private static FillTable of(Plan plan, GroupPlan group, RunTimes times, Display display) {
+  private static FillTable of(
+      Plan plan, GroupPlan group, Certainty certainty, RunTimes times, Display display) {
     CoffeeTag coffee = CoffeeTag.of(group.coffee());
     return new FillTable(
         new Name(group.group().name()),
@@ -58,9 +61,11 @@ record FillTable(
             ServiceText.of(plan.event(), group.group()),
             new Count(group.demand().cups(), "cup"),
             display.temperature(filledAt(plan, group))),
-        StrengthPair.of(group, display),
+        StrengthPair.of(group, certainty, display),
         Iced.of(group, display),
-        group.fills().stream().map(fill -> FillRow.of(fill, coffee, times, display)).toList());
+        group.fills().stream()
+            .map(fill -> FillRow.of(fill, coffee, certainty.of(fill), times, display))
+            .toList());
   }
 
   /** What is poured over ice goes in as cold as it is poured. */
@@ -114,7 +119,7 @@ record FillTable(
    */
   record FillRow(
       String id, CoffeeTag coffee, Turn turn, List<From> from, Weighed weighed, LevelText level) {
-    static FillRow of(Fill fill, CoffeeTag coffee, RunTimes times, Display display) {
+    static FillRow of(Fill fill, CoffeeTag coffee, Estimate sure, RunTimes times, Display display) {
       return new FillRow(
           fill.id(),
           coffee,
@@ -122,7 +127,7 @@ record FillTable(
           fill.draws().stream()
               .map(draw -> new From(draw.batchId(), display.mass(draw.concentrate())))
               .toList(),
-          Weighed.of(fill, display),
+          Weighed.of(fill, sure, display),
           LevelText.of(fill.level(), display));
     }
   }
@@ -159,6 +164,7 @@ record FillTable(
    * @param bypass then
    * @param together both
    * @param strength in the cup
+   * @param likely from where to where a cup lies, at k = 2
    * @param jug the bypass by jug instead
    * @param jugStrength what that gives in the cup
    */
@@ -167,14 +173,16 @@ record FillTable(
       Figure bypass,
       Figure together,
       Figure strength,
+      Figure likely,
       Figure jug,
       Figure jugStrength) {
-    static Weighed of(Fill fill, Display display) {
+    static Weighed of(Fill fill, Estimate sure, Display display) {
       return new Weighed(
           display.mass(fill.blend().concentrate()),
           display.mass(fill.blend().bypass()),
           display.mass(fill.blend().liquid()),
           display.strength(fill.blend().strength()),
+          display.strengths(sure.low(), sure.high()),
           display.volume(fill.byJug().bypass()),
           display.strength(fill.byJug().strength()));
     }

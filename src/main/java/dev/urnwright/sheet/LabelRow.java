@@ -1,11 +1,11 @@
 package dev.urnwright.sheet;
 
 import dev.urnwright.event.Dispenser;
+import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
-import dev.urnwright.quantity.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,12 +19,12 @@ import java.util.Optional;
 record LabelRow(List<Label> labels, boolean half) {
   private static final int ACROSS = 2;
 
-  static List<LabelRow> of(Plan plan, Display display) {
+  static List<LabelRow> of(Plan plan, Certainty certainty, Display display) {
     RunTimes times = RunTimes.of(plan);
     List<Label> labels = new ArrayList<>();
     for (GroupPlan group : plan.groups()) {
       for (Fill fill : group.fills()) {
-        labels.add(Label.of(plan, group, fill, times, display));
+        labels.add(Label.of(plan, group, fill, certainty, times, display));
       }
     }
     List<LabelRow> rows = new ArrayList<>();
@@ -41,18 +41,29 @@ record LabelRow(List<Label> labels, boolean half) {
    * @param id the fill's name
    * @param group whom it serves
    * @param coffee what is in it
-   * @param strength wanted in the cup
+   * @param strength wanted in the cup, and how sure it is
    * @param service where and when
    * @param fresh how long it stays good
    */
   record Label(
-      String id, Name group, CoffeeTag coffee, Figure strength, ServiceText service, Fresh fresh) {
-    static Label of(Plan plan, GroupPlan group, Fill fill, RunTimes times, Display display) {
+      String id,
+      Name group,
+      CoffeeTag coffee,
+      StrengthPair strength,
+      ServiceText service,
+      Fresh fresh) {
+    static Label of(
+        Plan plan,
+        GroupPlan group,
+        Fill fill,
+        Certainty certainty,
+        RunTimes times,
+        Display display) {
       return new Label(
           fill.id(),
           new Name(group.group().name()),
           CoffeeTag.of(group.coffee()),
-          display.strength(group.group().strength()),
+          StrengthPair.of(group, certainty, display),
           ServiceText.of(plan.event(), group.group()),
           new Fresh(
               fill.dispenser().flatMap(Dispenser::hold).map(hold -> hold.toMinutes()),

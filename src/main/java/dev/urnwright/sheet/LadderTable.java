@@ -1,5 +1,7 @@
 package dev.urnwright.sheet;
 
+import dev.urnwright.brew.Estimate;
+import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.OnTheDay.Rung;
 import dev.urnwright.plan.OnTheDay.TasteLadder;
@@ -28,12 +30,12 @@ record LadderTable(
     List<RungRow> rungs) {
   private static final int GROUPS_ACROSS = 4;
 
-  static List<LadderTable> of(Plan plan, Display display) {
+  static List<LadderTable> of(Plan plan, Certainty certainty, Display display) {
     List<LadderTable> tables = new ArrayList<>();
     for (CoffeePlan coffee : plan.coffees()) {
       if (!coffee.onTheDay().ladder().rungs().isEmpty()) {
         for (Columns.Span span : Columns.split(coffee.groups().size(), GROUPS_ACROSS)) {
-          tables.add(of(coffee, span, display));
+          tables.add(of(coffee, span, certainty.of(coffee).concentrate(), display));
         }
       }
     }
@@ -45,7 +47,8 @@ record LadderTable(
     return 2 + groups.size();
   }
 
-  private static LadderTable of(CoffeePlan coffee, Columns.Span span, Display display) {
+  private static LadderTable of(
+      CoffeePlan coffee, Columns.Span span, Estimate batch, Display display) {
     TasteLadder ladder = coffee.onTheDay().ladder();
     return new LadderTable(
         CoffeeTag.of(coffee.coffee()),
@@ -53,6 +56,7 @@ record LadderTable(
         display.mass(ladder.step()),
         new Expected(
             display.strength(coffee.needed().brew().strength()),
+            display.strengths(batch.low(), batch.high()),
             display.extraction(coffee.needed().brew().extraction())),
         span.of(coffee.groups()).stream()
             .map(group -> CorrectionTable.Column.of(group, display))
@@ -64,9 +68,10 @@ record LadderTable(
    * The concentrate that the plan expects.
    *
    * @param strength of it
+   * @param likely from where to where that of a batch lies, at k = 2
    * @param extraction of it
    */
-  record Expected(Figure strength, Figure extraction) {}
+  record Expected(Figure strength, Figure likely, Figure extraction) {}
 
   /**
    * One rung.

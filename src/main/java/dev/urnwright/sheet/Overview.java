@@ -1,6 +1,7 @@
 package dev.urnwright.sheet;
 
 import dev.urnwright.brew.Blend;
+import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.Plan;
@@ -24,10 +25,10 @@ record Overview(List<CoffeeBlock> coffees, List<GroupRow> groups) {
     return groups.size() <= FEW;
   }
 
-  static Overview of(Plan plan, Display display) {
+  static Overview of(Plan plan, Certainty certainty, Display display) {
     return new Overview(
-        plan.coffees().stream().map(coffee -> CoffeeBlock.of(coffee, display)).toList(),
-        plan.groups().stream().map(group -> GroupRow.of(plan, group, display)).toList());
+        plan.coffees().stream().map(coffee -> CoffeeBlock.of(coffee, certainty, display)).toList(),
+        plan.groups().stream().map(group -> GroupRow.of(plan, group, certainty, display)).toList());
   }
 
   /**
@@ -39,12 +40,12 @@ record Overview(List<CoffeeBlock> coffees, List<GroupRow> groups) {
    * @param ratios by their names
    */
   record CoffeeBlock(CoffeeTag coffee, Tiles tiles, WaterWent went, Ratios ratios) {
-    static CoffeeBlock of(CoffeePlan plan, Display display) {
+    static CoffeeBlock of(CoffeePlan plan, Certainty certainty, Display display) {
       return new CoffeeBlock(
           CoffeeTag.of(plan.coffee()),
           Tiles.of(plan, display),
           WaterWent.of(plan.brewed().brew(), display),
-          Ratios.of(plan.needed(), display));
+          Ratios.of(plan.needed(), certainty.of(plan).concentrate(), display));
     }
   }
 
@@ -105,12 +106,12 @@ record Overview(List<CoffeeBlock> coffees, List<GroupRow> groups) {
    */
   record GroupRow(
       Name name, CoffeeTag coffee, Cups cups, StrengthPair strength, ServiceText service) {
-    static GroupRow of(Plan plan, GroupPlan group, Display display) {
+    static GroupRow of(Plan plan, GroupPlan group, Certainty certainty, Display display) {
       return new GroupRow(
           new Name(group.group().name()),
           CoffeeTag.of(group.coffee()),
           new Cups(group.demand().cups(), display.volume(group.group().cup().poured())),
-          StrengthPair.of(group, display),
+          StrengthPair.of(group, certainty, display),
           ServiceText.of(plan.event(), group.group()));
     }
   }

@@ -1,6 +1,7 @@
 package dev.urnwright.sheet;
 
 import dev.urnwright.event.Event;
+import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
 import java.util.List;
@@ -35,9 +36,18 @@ public record PrepView(Heading heading, Before before, OnTheDaySheets onTheDay, 
    * @param corrections bypass for each likely reading
    * @param ladders bypass by taste
    * @param charts the control chart, one for each absorption
+   * @param howSure what makes the strengths unsure
    */
   public record OnTheDaySheets(
-      List<CorrectionTable> corrections, List<LadderTable> ladders, List<ChartView> charts) {}
+      List<CorrectionTable> corrections,
+      List<LadderTable> ladders,
+      List<ChartView> charts,
+      List<HowSure> howSure) {
+    /** Whether anything is unsure. */
+    public boolean anyUnsure() {
+      return !howSure.isEmpty();
+    }
+  }
 
   /**
    * To shop by, to read and to stick on.
@@ -78,21 +88,23 @@ public record PrepView(Heading heading, Before before, OnTheDaySheets onTheDay, 
   public static PrepView of(Plan plan) {
     Event event = plan.event();
     Display display = new Display(event.print().units(), event.equipment().scaleStep());
+    Certainty certainty = plan.certainty();
     return new PrepView(
         Heading.of(event),
         new Before(
-            Overview.of(plan, display),
+            Overview.of(plan, certainty, display),
             RunSheet.of(plan, display),
-            BrewTable.of(plan, display),
-            FillTable.of(plan, display)),
+            BrewTable.of(plan, certainty, display),
+            FillTable.of(plan, certainty, display)),
         new OnTheDaySheets(
-            CorrectionTable.of(plan, display),
-            LadderTable.of(plan, display),
-            ChartView.of(plan, display)),
+            CorrectionTable.of(plan, certainty, display),
+            LadderTable.of(plan, certainty, display),
+            ChartView.of(plan, display),
+            HowSure.of(plan, certainty, display)),
         new Closing(
             ShoppingRow.of(plan, display),
             Remarks.of(plan),
-            LabelRow.of(plan, display),
+            LabelRow.of(plan, certainty, display),
             new Purchasing(
                 PackingPart.of(plan, display),
                 CardRow.of(plan),

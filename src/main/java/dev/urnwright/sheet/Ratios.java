@@ -1,5 +1,6 @@
 package dev.urnwright.sheet;
 
+import dev.urnwright.brew.Estimate;
 import dev.urnwright.plan.Needed;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
@@ -14,17 +15,27 @@ import dev.urnwright.quantity.Figure;
  * @param extraction before bypass and after
  */
 record Ratios(
-    String brew, String totalWater, String cup, Figure strength, BeforeAndAfter extraction) {
-  static Ratios of(Needed needed, Display display) {
+    String brew, String totalWater, String cup, Sure strength, BeforeAndAfter extraction) {
+  static Ratios of(Needed needed, Estimate batch, Display display) {
     return new Ratios(
         display.ratio(needed.brew().ratio()),
         display.perGram(needed.totalWaterToCoffee()),
         display.perGram(needed.cupToCoffee()),
-        display.strength(needed.brew().strength()),
+        new Sure(
+            display.strength(needed.brew().strength()),
+            display.strengths(batch.low(), batch.high())),
         new BeforeAndAfter(
             display.extraction(needed.brew().extraction()),
             display.extraction(needed.extractionAfterBypass())));
   }
+
+  /**
+   * A strength.
+   *
+   * @param expected as planned
+   * @param likely from where to where a batch lies, at k = 2
+   */
+  record Sure(Figure expected, Figure likely) {}
 
   /**
    * Extraction.

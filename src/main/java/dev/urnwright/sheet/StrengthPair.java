@@ -1,5 +1,6 @@
 package dev.urnwright.sheet;
 
+import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
@@ -9,10 +10,15 @@ import dev.urnwright.quantity.Figure;
  *
  * @param wanted by the event
  * @param reached by the rounded fills
+ * @param likely from where to where a cup lies, at k = 2
+ * @param inWindow how likely a cup lies in the event's window
  */
-record StrengthPair(Figure wanted, Figure reached) {
-  static StrengthPair of(GroupPlan group, Display display) {
+record StrengthPair(Figure wanted, Figure reached, Figure likely, String inWindow) {
+  static StrengthPair of(GroupPlan group, Certainty certainty, Display display) {
     return new StrengthPair(
-        display.strength(group.group().strength()), display.strength(group.strengthReached()));
+        display.strength(group.group().strength()),
+        display.strength(group.strengthReached()),
+        display.strengths(certainty.of(group).low(), certainty.of(group).high()),
+        display.chance(certainty.chanceInWindow(group)));
   }
 }

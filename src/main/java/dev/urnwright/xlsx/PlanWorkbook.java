@@ -71,6 +71,7 @@ public final class PlanWorkbook {
       ShoppingSheet.write(book);
       ChartSheet.write(book);
       CorrectionSheet.write(book);
+      CertaintySheet.write(book);
       NotesSheet.write(book);
       EquipmentSheet.write(book);
       ServiceSheet.write(book);

@@ -98,6 +98,15 @@ class ReadmeTest {
   }
 
   @Test
+  void theBudgetItQuotesIsPrinted() throws IOException {
+    List<String> quoted =
+        found("(?ms)^<!-- part of the plan of samples/harvest-supper.yaml -->\n```\n(.*?)^```");
+    assertEquals(1, quoted.size());
+    String printed = spaced(Run.of("plan", "samples/harvest-supper.yaml", "--no-sheets").out());
+    assertTrue(printed.contains(quoted.get(0)), printed);
+  }
+
+  @Test
   void theRefusalItQuotesIsPrinted() throws IOException {
     List<String> quoted = found("(?ms)^<!-- refusal of samples/too-tight.yaml -->\n```\n(.*?)^```");
     assertEquals(1, quoted.size());

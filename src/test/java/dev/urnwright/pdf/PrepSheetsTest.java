@@ -4,10 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.urnwright.brew.Estimate;
 import dev.urnwright.event.Paper;
 import dev.urnwright.plan.Batch;
+import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Fill;
+import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.OnTheDay;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
@@ -37,6 +40,7 @@ class PrepSheetsTest {
     Plan plan = SheetPlans.usual(units, Paper.A4);
     Display display = new Display(units, plan.event().equipment().scaleStep());
     try (PrintedPages pages = printed(plan)) {
+      Certainty certainty = plan.certainty();
       List<String> texts = pages.texts();
       for (Batch batch : plan.batches()) {
         String page = pageWith(texts, "Brew ", batch.id() + " ");
@@ -45,6 +49,7 @@ class PrepSheetsTest {
         assertShows(page, display.volume(batch.waterByVolume()));
         assertShows(page, display.mass(batch.brew().beverage()));
         assertShows(page, display.strength(batch.brew().strength()));
+        assertShows(page, likely(certainty.of(batch), display));
       }
       for (Fill fill : plan.fills()) {
         String page = pageWith(texts, "Concentrate in", fill.id() + " ");
@@ -53,10 +58,17 @@ class PrepSheetsTest {
         assertShows(page, display.mass(fill.blend().liquid()));
         assertShows(page, display.volume(fill.byJug().bypass()));
         assertShows(page, display.strength(fill.blend().strength()));
+        assertShows(page, likely(certainty.of(fill), display));
         assertShows(page, fill.groupName());
       }
       String all = String.join(" ", texts);
+      for (GroupPlan group : plan.groups()) {
+        assertShows(all, likely(certainty.of(group), display));
+        assertShows(all, display.chance(certainty.chanceInWindow(group)));
+      }
       for (CoffeePlan coffee : plan.coffees()) {
+        certainty.of(coffee).entries().forEach(e -> assertShows(all, e.source().words()));
+        assertShows(all, certainty.of(coffee).advice());
         for (OnTheDay.Correction row : coffee.onTheDay().corrections()) {
           assertShows(all, display.strength(row.reading()));
           for (OnTheDay.Pour pour : row.pours()) {
@@ -70,6 +82,10 @@ class PrepSheetsTest {
         }
       }
     }
+  }
+
+  private static String likely(Estimate estimate, Display display) {
+    return display.strengths(estimate.low(), estimate.high()).toString();
   }
 
   /** The page that has both. */
