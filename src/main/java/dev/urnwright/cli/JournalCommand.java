@@ -36,6 +36,7 @@ final class JournalCommand extends Subcommand implements Runnable {
         .addSubcommand(new JournalAddCommand(console))
         .addSubcommand(new JournalServedCommand(console))
         .addSubcommand(new JournalListCommand(console))
+        .addSubcommand(new JournalFitCommand(console))
         .addSubcommand(new JournalRemoveCommand(console))
         .addSubcommand(new JournalExportCommand(console))
         .addSubcommand(new JournalImportCommand(console));

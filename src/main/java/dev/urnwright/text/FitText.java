@@ -32,7 +32,7 @@ public final class FitText {
   private static void write(Brewed brewed, Fit fit, Screen screen) {
     screen.heading(
         ScreenText.clean(brewed.coffee())
-            + brewed.brewer().map(brewer -> " on " + brewer).orElse("")
+            + brewed.brewer().map(brewer -> " on " + ScreenText.clean(brewer)).orElse("")
             + ", "
             + PlanText.counted(fit.batches(), "batch", "batches"));
     Table table = new Table(List.of("", "learned", "95 % interval", "usual", "batches"));

@@ -178,6 +178,19 @@ class JournalCommandsTest {
   }
 
   @Test
+  void tellsWhatItTeaches() {
+    String fit = done(Run.of("journal", "fit", "--journal", journal));
+    assertTrue(fit.contains("=1+1 House on Tall, 1 batch"), fit);
+    // One batch kept (208 − 169) / 16 = 2.44 g/g, 2.1 g/g is usual: what was learned lies between.
+    double kept =
+        Double.parseDouble(fit.replaceAll("(?s).*kept by the grounds +([0-9.]+) g/g.*", "$1"));
+    assertTrue(kept > 2.1 && kept < 2.44, fit);
+    assertTrue(
+        done(Run.of("journal", "fit", "--journal", journal, "--coffee", "None"))
+            .contains("No batches yet of None."));
+  }
+
+  @Test
   void aWrongEntryIsRemoved() {
     String list = done(Run.of("journal", "list", "--journal", journal));
     String id = list.replaceAll("(?s).*Trial ([0-9a-f-]{36}).*", "$1");
