@@ -18,7 +18,7 @@ import java.util.Set;
 
 /**
  * What is left of a plan when some of its batches are brewed and some of its dispensers are out,
- * with the rest as corrected. The times stay.
+ * with the rest as corrected. The times stay, those of brewed batches too: labels tell them.
  */
 public final class Remainder {
   private static final Set<ActionKind> OF_BREWING =
@@ -160,7 +160,7 @@ public final class Remainder {
                 new Timetable(plan.event()))
             .actions().stream().filter(this::isLeft).toList();
     return new Run(
-        batches.stream().filter(time -> toBrew.containsKey(time.batch().id())).toList(),
+        batches,
         all.stream().filter(time -> isLeft(time.fill())).toList(),
         run.heaters(),
         run.water(),
