@@ -1,6 +1,7 @@
 package dev.urnwright.input;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -37,6 +38,10 @@ public final class Nearest {
     if (name.length() > LONGEST_COMPARED) {
       return Optional.empty();
     }
+    List<String> longer = known.stream().filter(candidate -> begins(candidate, name)).toList();
+    if (longer.size() == 1) {
+      return Optional.of(longer.get(0));
+    }
     String wanted = bare(name);
     String best = "";
     int least = 1 + Math.max(1, wanted.length() / 3);
@@ -55,6 +60,11 @@ public final class Nearest {
       }
     }
     return best.isEmpty() ? Optional.empty() : Optional.of(best);
+  }
+
+  /** Whether somebody left out the name's second word: {@code cups} for {@code cups_each}. */
+  private static boolean begins(String candidate, String name) {
+    return candidate.startsWith(name + "_") || candidate.startsWith(name + " ");
   }
 
   private static String bare(String name) {

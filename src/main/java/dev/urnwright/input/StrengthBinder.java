@@ -90,7 +90,12 @@ final class StrengthBinder {
         return Optional.empty();
       }
     }
-    return References.check(wish, "strength", names, problems)
+    return References.check(
+            wish,
+            "strength",
+            names,
+            "list it under strengths, or write a percentage such as 1.30 %",
+            problems)
         ? Optional.ofNullable(named.get(wish.value()))
         : Optional.empty();
   }

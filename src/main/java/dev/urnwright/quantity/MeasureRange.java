@@ -22,7 +22,9 @@ public record MeasureRange(Measure low, Measure high) {
     Span span =
         Span.of(plain)
             .orElseThrow(
-                () -> new UnreadableException("'" + plain + "' is not a range", expected(wanted)));
+                () ->
+                    new UnreadableException(
+                        "'" + plain + "' is not a range", expected(wanted) + upTo(plain, wanted)));
     Measure high = Measure.parse(span.to(), wanted);
     Measure low = Measure.parse(withUnit(span.from(), high, wanted), wanted);
     if (low.dimension() != high.dimension() || low.compareTo(high) > 0) {
@@ -30,6 +32,15 @@ public record MeasureRange(Measure low, Measure high) {
           "'" + plain + "' does not go from less to more", expected(wanted));
     }
     return new MeasureRange(low, high);
+  }
+
+  /** Somebody who writes a single measure most likely means the greatest. */
+  private static String upTo(String plain, Wanted wanted) {
+    try {
+      return " or up to " + Measure.parse(plain, wanted);
+    } catch (UnreadableException notOneEither) {
+      return "";
+    }
   }
 
   /** What to say of a text that isn't a range. */

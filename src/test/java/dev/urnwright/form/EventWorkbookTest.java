@@ -44,7 +44,9 @@ class EventWorkbookTest {
         List.of(
             file() + "!My event!B8: 'imperial' is not known; expected metric or us",
             file() + "!My groups!E5: 240 g is a mass; expected a volume such as 240 ml",
-            file() + "!My groups!G5: no strength is called 'strong'; none is known",
+            file()
+                + "!My groups!G5: no strength is called 'strong'; list it under strengths, or"
+                + " write a percentage such as 1.30 %",
             file()
                 + "!My groups!A6: this group has no 'headcount'; expected a whole number such as 40",
             file() + "!My groups!A6: this group has no 'cup'; expected a volume such as 240 ml",

@@ -216,7 +216,7 @@ class MeasureTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "480 g          | '480 g' is not a range; expected a range such as 18 g",
+        "480 g          | '480 g' is not a range; expected a range such as 18 g or up to 480 g",
         "480 g to 150 g | '480 g to 150 g' does not go from less to more; expected a range such as 18 g",
         "150 ml to 480 g | 150 ml is a volume; expected a mass such as 150 g",
         "a to b         | 'b' does not start with a number; expected a mass such as 18 g",
