@@ -59,10 +59,10 @@ public final class Adjuster {
                         || !day.standing().isEmpty())
             .toList();
     boolean stands = days.stream().allMatch(day -> day.readAgain().isEmpty());
-    return new Adjustment(plan, touched, stands ? left(days, happened) : Optional.empty());
+    return new Adjustment(plan, touched, stands ? left(days) : Optional.empty());
   }
 
-  private Optional<Plan> left(List<CoffeeDay> days, Happened happened) {
+  private Optional<Plan> left(List<CoffeeDay> days) {
     Map<String, Batch> toBrew = new LinkedHashMap<>();
     Map<String, Fill> toFill = new LinkedHashMap<>();
     for (CoffeeDay day : days) {

@@ -28,7 +28,7 @@ public record Supply(
   /** Refuses a pack or a stock that is told otherwise than its use. */
   public Supply {
     if (stock.onHand().kind() != use.kind()
-        || stock.pack().isPresent() && stock.pack().get().size().kind() != use.kind()) {
+        || (stock.pack().isPresent() && stock.pack().get().size().kind() != use.kind())) {
       throw new IllegalArgumentException(name + " is used and bought by one kind of unit");
     }
   }

@@ -139,11 +139,17 @@ final class Archive {
   static final class RefusedException extends Exception {
     private static final long serialVersionUID = 1L;
 
+    private final String wrong;
     private final String expected;
 
     RefusedException(String wrong, String expected) {
       super(wrong);
+      this.wrong = wrong;
       this.expected = expected;
+    }
+
+    String wrong() {
+      return wrong;
     }
 
     String expected() {

@@ -34,8 +34,7 @@ public final class EventWorkbook {
     } catch (RefusedException refused) {
       return Checked.refused(
           List.of(
-              new Problem(
-                  Location.ofFile(file.toString()), refused.getMessage(), refused.expected())));
+              new Problem(Location.ofFile(file.toString()), refused.wrong(), refused.expected())));
     }
     FormReader.Reading reading = FormReader.read(file.toString(), grids);
     if (!reading.problems().isEmpty() && reading.typed().entries().isEmpty()) {

@@ -60,8 +60,8 @@ final class Inline {
     boolean one = parts.size() == 1;
     boolean list =
         !one
-            || !shape.word().words().isEmpty()
-                && shape.part().pattern().filter(known -> matches(known, text)).isPresent();
+            || (!shape.word().words().isEmpty()
+                && shape.part().pattern().filter(known -> matches(known, text)).isPresent());
     return list ? new Typed.Listing(parts, place) : new Typed.Text(text, place);
   }
 

@@ -39,10 +39,10 @@ record TemplateFault(TemplateFolder folder, Set<String> opened) {
       } catch (MustacheException wrong) {
         Matcher line = LINE.matcher(String.valueOf(wrong.getMessage()));
         return broken(
-            file, line.find() ? Integer.parseInt(line.group(1)) : 1, wrong.getMessage(), failure);
+            file, line.find() ? Integer.parseInt(line.group(1)) : 1, words(wrong), failure);
       }
     }
-    return broken(name, 1, failure.getMessage(), failure);
+    return broken(name, 1, words(failure), failure);
   }
 
   /** What a fault in the filled text means. */
@@ -73,6 +73,10 @@ record TemplateFault(TemplateFolder folder, Set<String> opened) {
       at = text.indexOf('\n', at) + 1;
     }
     return text.substring(0, Math.min(text.length(), at + Math.max(0, column - 1)));
+  }
+
+  private static String words(Exception failure) {
+    return String.valueOf(failure.getMessage());
   }
 
   static String unmarked(String file, String text) {

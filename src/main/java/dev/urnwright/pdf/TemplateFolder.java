@@ -104,7 +104,7 @@ public final class TemplateFolder {
     }
     Path file = own.get().resolve(name);
     return Files.isRegularFile(file)
-        && file.toRealPath().getParent().equals(own.get().toRealPath());
+        && own.get().toRealPath().equals(file.toRealPath().getParent());
   }
 
   /** Where a file stands, for people. */

@@ -49,22 +49,30 @@ public final class Certainty {
 
   /** What makes a coffee's strengths unsure. */
   public StrengthAccount of(CoffeePlan coffee) {
-    return accounts.get(coffee.coffee().key());
+    return known(accounts, coffee.coffee().key());
   }
 
   /** The concentrate of a batch. */
   public Estimate of(Batch batch) {
-    return batches.get(batch.id());
+    return known(batches, batch.id());
   }
 
   /** A cup out of a fill. */
   public Estimate of(Fill fill) {
-    return fills.get(fill.id());
+    return known(fills, fill.id());
   }
 
   /** A cup of a group, out of the least sure of its fills. */
   public Estimate of(GroupPlan group) {
-    return groups.get(GroupKey.of(group));
+    return known(groups, GroupKey.of(group));
+  }
+
+  private static <K, V> V known(Map<K, V> all, K key) {
+    V found = all.get(key);
+    if (found == null) {
+      throw new IllegalArgumentException("not of this plan: " + key);
+    }
+    return found;
   }
 
   /** The probability that a group's cup lies within the event's window of strengths. */
@@ -125,7 +133,7 @@ public final class Certainty {
       }
       Estimate cup = new Estimate(group.strengthReached(), widest.uncertainty());
       groups.put(GroupKey.of(group), cup);
-      if (group == largest) {
+      if (group.equals(largest)) {
         accounts.put(
             coffee.coffee().key(),
             StrengthAccount.of(

@@ -1,5 +1,7 @@
 package dev.urnwright.plan;
 
+import static java.util.Objects.requireNonNull;
+
 import dev.urnwright.brew.Doubt;
 import dev.urnwright.quantity.Unit;
 import java.util.Arrays;
@@ -55,7 +57,7 @@ public enum Source {
   }
 
   static Source of(Doubt doubt) {
-    return BY_DOUBT.get(doubt);
+    return requireNonNull(BY_DOUBT.get(doubt), "every doubt has a source");
   }
 
   private static Map<Doubt, Source> byDoubt() {

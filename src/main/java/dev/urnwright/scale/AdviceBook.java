@@ -148,7 +148,7 @@ final class AdviceBook {
             .depthOf(request.reference().brew().dose(), request.brewing().bulkGramsPerMillilitre());
     Length is = recipe.bed().get().depth();
     boolean sameShape = before.get().shape() == request.target().basket().orElseThrow().shape();
-    if (before.get().shape() != request.target().basket().orElseThrow().shape()) {
+    if (!sameShape) {
       add(
           "other-shape",
           "Taste it before trusting the numbers.",

@@ -145,9 +145,7 @@ final class BackwardSearch {
   }
 
   private SearchState root() {
-    SearchState root = new SearchState();
-    root.progress = new long[numbers];
-    root.free = new int[units];
+    SearchState root = new SearchState(new long[numbers], new int[units]);
     Arrays.fill(root.free, FREE);
     root.last = FREE;
     return root;
@@ -238,9 +236,7 @@ final class BackwardSearch {
   }
 
   private SearchState child(SearchState state, int kind, int start, int ready) {
-    SearchState child = new SearchState();
-    child.progress = state.progress.clone();
-    child.free = state.free.clone();
+    SearchState child = new SearchState(state.progress.clone(), state.free.clone());
     child.last = ready;
     child.firstStart = Math.min(state.firstStart, start);
     int from = firstUnit[kind];

@@ -5,11 +5,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Gives each placed batch one brewer of its kind. */
 record BrewerNames(RunProblem problem) {
   /** Names a unit for each batch in order of time, if it can be one that brewed the same coffee. */
-  List<TimedBatch> of(Placement first) {
+  List<TimedBatch> of(@Nullable Placement first) {
     int[] busyUntil = new int[firstUnit(problem.kinds().size())];
     Arrays.fill(busyUntil, Integer.MIN_VALUE);
     int[] lastCoffee = new int[firstUnit(problem.kinds().size())];

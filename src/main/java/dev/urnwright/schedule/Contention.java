@@ -11,7 +11,7 @@ record Contention(RunProblem problem) {
   void settle(List<SearchState> children) {
     if (problem.coffees().size() > 1) {
       List<SearchState> all = List.copyOf(children);
-      children.removeIf(child -> isUncontended(child.placements, all));
+      children.removeIf(child -> isUncontended(child.placed(), all));
     }
   }
 
@@ -28,9 +28,9 @@ record Contention(RunProblem problem) {
   private boolean allGoBefore(int coffee, Placement placement, List<SearchState> children) {
     boolean any = false;
     for (SearchState child : children) {
-      if (child.placements.coffee() == coffee) {
+      if (child.placed().coffee() == coffee) {
         any = true;
-        if (!goesBefore(child.placements, placement)) {
+        if (!goesBefore(child.placed(), placement)) {
           return false;
         }
       }

@@ -66,6 +66,7 @@ record Levelled(long[] counts, List<DoseRange> ranges, long total, long level, l
   }
 
   /** The doses of one kind, the least first. */
+  @SuppressWarnings("ReferenceEquality") // two kinds may be alike
   long[] doses(DoseRange wanted) {
     long toLower = lowered;
     for (int kind = 0; kind < counts.length; kind++) {

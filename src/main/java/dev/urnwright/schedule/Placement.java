@@ -1,5 +1,7 @@
 package dev.urnwright.schedule;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * One batch on the clock, and those after it.
  *
@@ -10,7 +12,8 @@ package dev.urnwright.schedule;
  * @param start minute
  * @param ready minute
  */
-record Placement(Placement later, Leg leg, Leg.Choice choice, int kind, int start, int ready) {
+record Placement(
+    @Nullable Placement later, Leg leg, Leg.Choice choice, int kind, int start, int ready) {
   int coffee() {
     return leg.coffee();
   }

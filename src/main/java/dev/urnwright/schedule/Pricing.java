@@ -1,9 +1,12 @@
 package dev.urnwright.schedule;
 
+import static java.util.Objects.requireNonNull;
+
 import dev.urnwright.schedule.Bargain.Place;
 import dev.urnwright.schedule.RunProblem.Kind;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Looks for prices with a low bound: a minute that more batches want than there are brewers or
@@ -35,7 +38,6 @@ final class Pricing {
 
   private final Steps steps;
   private final RunProblem problem;
-  private final List<Leg> legs;
   private final List<Piece> pieces;
   private final List<CircuitLoads> loads;
   private final int from;
@@ -44,13 +46,12 @@ final class Pricing {
   private final double[][] power;
   private final double[][] unitWay;
   private final double[][] powerWay;
-  private Prices best; // those of the lowest bound so far
+  private @Nullable Prices best; // those of the lowest bound so far
   private double bound = Double.POSITIVE_INFINITY;
 
   private Pricing(RunProblem problem, List<Leg> legs, Steps steps) {
     this.steps = steps;
     this.problem = problem;
-    this.legs = legs;
     this.pieces = legs.stream().flatMap(leg -> leg.pieces().stream()).toList();
     this.loads = CircuitLoads.of(problem);
     this.from = problem.earliestStart();
@@ -72,7 +73,7 @@ final class Pricing {
   static PriceBound of(RunProblem problem, List<Leg> legs, double reached, int rounds) {
     Pricing pricing = new Pricing(problem, legs, Steps.of(rounds));
     pricing.descend(reached);
-    return new PriceBound(problem, legs, pricing.best);
+    return new PriceBound(problem, legs, requireNonNull(pricing.best, "a first step was taken"));
   }
 
   private void descend(double reached) {

@@ -265,7 +265,7 @@ public final class RunScheduler {
     boolean open = attempt.best.isPresent() && !attempt.isProven();
     attempt.bound = Double.POSITIVE_INFINITY; // of these legs from here on
     // Prices are worth their while where a first look has found but not proven something.
-    return states > NARROW && open
+    return (states > NARROW && open)
         ? searchPriced(legs, states, attempt)
         : searchLegs(legs, states, 0, attempt, Optional.empty());
   }

@@ -1,7 +1,10 @@
 package dev.urnwright.schedule;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where a backward search has come to: what is placed, and when brewers are free for what is not.
@@ -9,14 +12,25 @@ import java.util.List;
  */
 final class SearchState {
 
-  long[] progress; // of all legs
+  final long[] progress; // of all legs
   int last; // no further batch is ready after this minute
-  int[] free; // for each unit, the minute until which it can still be used; falling in each kind
+  final int[]
+      free; // for each unit, the minute until which it can still be used; falling in each kind
   double value;
   int firstStart = BackwardSearch.FREE;
   double bound;
   double most; // that can still come of it, no more than its bound
-  Placement placements;
+  @Nullable Placement placements; // the earliest, with those after it
+
+  SearchState(long[] progress, int[] free) {
+    this.progress = progress;
+    this.free = free;
+  }
+
+  /** The batch placed last; only the beginning of a search has none. */
+  Placement placed() {
+    return requireNonNull(placements, "a batch was placed");
+  }
 
   /** How far all legs have come, as a key. */
   record Progress(long[] numbers) {

@@ -253,7 +253,7 @@ class AdjusterTest {
       checkConcentrate(plan, adjustment, weighed, gone, standing);
       for (CoffeeDay day : adjustment.coffees()) {
         day.fills().forEach(change -> check(plan, change));
-        day.standing().forEach(remedy -> check(plan, remedy));
+        day.standing().forEach(AdjusterTest::check);
       }
     }
   }
@@ -300,7 +300,7 @@ class AdjusterTest {
     given.forEach((id, left) -> assertTrue(left > -1e-6, () -> id + " gave too much: " + left));
   }
 
-  private static void check(Plan plan, Adjustment.Remedy remedy) {
+  private static void check(Adjustment.Remedy remedy) {
     remedy
         .dilution()
         .ifPresent(

@@ -27,13 +27,12 @@ import org.junit.jupiter.params.provider.FieldSource;
 
 /** A text becomes a workbook and a text again, and says the same all the way. */
 class ConversionTest {
-  private static final List<String> FILES = Forms.FILES;
   private static final Location NOWHERE = Location.ofFile("");
 
   @TempDir private Path folder;
 
   @ParameterizedTest
-  @FieldSource("FILES")
+  @FieldSource("dev.urnwright.form.Forms#FILES")
   void keepsWhatWeShip(String name) throws IOException {
     EventFile text = Forms.text(Path.of(name));
     EventFile workbook = throughAWorkbook(text.typed());

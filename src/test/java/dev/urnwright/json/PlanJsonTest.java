@@ -209,8 +209,8 @@ class PlanJsonTest {
   private static void described(
       JsonNode schema, String path, JsonNode properties, Set<String> paths) {
     properties
-        .fields()
-        .forEachRemaining(
+        .properties()
+        .forEach(
             field -> {
               paths.add(path + field.getKey());
               described(schema, field.getValue(), path + field.getKey() + "/", paths);
@@ -221,8 +221,8 @@ class PlanJsonTest {
     if (node.isArray()) {
       node.forEach(each -> fieldNames(each, path, paths));
     }
-    node.fields()
-        .forEachRemaining(
+    node.properties()
+        .forEach(
             field -> {
               paths.add(path + field.getKey());
               fieldNames(field.getValue(), path + field.getKey() + "/", paths);
