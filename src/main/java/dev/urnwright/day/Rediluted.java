@@ -98,7 +98,8 @@ final class Rediluted {
         group.demand(),
         cup(group, strength),
         blend(group.needed(), strength),
-        group.fills().stream().map(fill -> fill(fill, strength)).toList());
+        group.fills().stream().map(fill -> fill(fill, strength)).toList(),
+        group.taps());
   }
 
   private GroupPlan.CupFill cup(GroupPlan group, Strength strength) {

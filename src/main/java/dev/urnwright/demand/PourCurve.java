@@ -86,6 +86,46 @@ public final class PourCurve {
     return start + s * length;
   }
 
+  /** The greatest share of the cups poured in a minute; infinite when all are poured at once. */
+  public double greatestRate() {
+    double timesEven =
+        switch (shape) {
+          case EVEN -> 1;
+          case EARLY, LATE -> 4.0 / 3;
+          case LISTED -> greatestListed() * cumulative.length;
+        };
+    return length == 0 ? Double.POSITIVE_INFINITY : timesEven / length;
+  }
+
+  /**
+   * The longest that a guest waits when cups can be poured no faster than at a rate. A guest who
+   * comes at {@code t} waits until all who came before are served: {@code max over r ≤ t of (P(t) −
+   * P(r))/rate − (t − r)}, with {@code P} the share that has come.
+   *
+   * @param rate share of the cups in a minute, above 0
+   * @return minutes
+   */
+  public double longestWait(double rate) {
+    int parts = 240;
+    double least = Double.POSITIVE_INFINITY;
+    double longest = 0;
+    for (int part = 0; part <= parts; part++) {
+      double after = length * part / parts;
+      double served = (part == 0 ? 0 : pouredBy(start + after)) / rate - after;
+      least = Math.min(least, served);
+      longest = Math.max(longest, served - least);
+    }
+    return longest;
+  }
+
+  private double greatestListed() {
+    double greatest = 0;
+    for (int i = 0; i < cumulative.length; i++) {
+      greatest = Math.max(greatest, cumulative[i] - (i == 0 ? 0 : cumulative[i - 1]));
+    }
+    return greatest;
+  }
+
   private double listedBy(double s) {
     double at = s * cumulative.length;
     int i = Math.min((int) at, cumulative.length - 1);

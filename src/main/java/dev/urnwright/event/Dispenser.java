@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param heel what can't be drawn from it, less than {@code capacity}
  * @param hold how long coffee stays good in it, when given
  * @param coolingKelvinsFirstHour how far it cools in the first hour, when given
+ * @param cupsPerMinute how many cups guests get from it in a minute, above 0, when given
  * @param location where it stands
  */
 public record Dispenser(
@@ -24,6 +25,7 @@ public record Dispenser(
     Volume heel,
     Optional<Duration> hold,
     OptionalDouble coolingKelvinsFirstHour,
+    OptionalDouble cupsPerMinute,
     Location location) {
   /** Refuses a dispenser from which nothing can be drawn. */
   public Dispenser {

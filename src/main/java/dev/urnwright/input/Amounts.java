@@ -129,6 +129,15 @@ final class Amounts {
         measure -> Volume.ofLitres(measure.in(Unit.LITRE_PER_MINUTE)));
   }
 
+  /** Cups in a minute. */
+  static Scalar<Double> pour() {
+    return measured(
+        Wanted.of(Dimension.POUR),
+        "0.1 cups per minute",
+        "1000 cups per minute",
+        measure -> measure.in(Unit.CUP_PER_MINUTE));
+  }
+
   /** Grams of dry coffee in a millilitre. */
   static Scalar<Double> bulkDensity() {
     return measured(

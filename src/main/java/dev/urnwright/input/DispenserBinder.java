@@ -24,7 +24,10 @@ final class DispenserBinder {
           "hold", Amounts.duration("60 min", "1 min", "24 h"), "how long coffee stays good in it");
   private static final Field<Double> COOLING =
       Field.optional("cooling", Amounts.cooling(), "how far it cools in the first hour");
-  static final Fields FIELDS = Fields.of("dispenser", NAME, COUNT, CAPACITY, HEEL, HOLD, COOLING);
+  private static final Field<Double> POUR =
+      Field.optional("pour", Amounts.pour(), "how many cups guests get from it in a minute");
+  static final Fields FIELDS =
+      Fields.of("dispenser", NAME, COUNT, CAPACITY, HEEL, HOLD, COOLING, POUR);
 
   private final Binding binding;
 
@@ -74,6 +77,7 @@ final class DispenserBinder {
     Optional<Volume> capacity = map.read(CAPACITY);
     Optional<Duration> hold = map.read(HOLD);
     Optional<Double> cooling = map.read(COOLING);
+    Optional<Double> pour = map.read(POUR);
     if (capacity.isPresent() && heel.compareTo(capacity.get()) >= 0) {
       binding
           .problems()
@@ -94,6 +98,7 @@ final class DispenserBinder {
                         heel,
                         hold,
                         cooling.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                        pour.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                         map.valueOf(NAME))));
   }
 }

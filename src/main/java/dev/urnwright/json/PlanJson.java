@@ -120,6 +120,7 @@ public final class PlanJson {
           fields.number("low", caffeine.lowMilligrams());
           fields.number("high", caffeine.highMilligrams());
         });
+    fields.count("taps", plan.taps());
     optional("station", plan.group().service().station(), fields);
     Optional<TimeWindow> window = plan.group().service().window();
     optional("serve_from", window.map(TimeWindow::start), fields);

@@ -48,6 +48,7 @@ final class RunJson {
     if (time.station().isPresent()) {
       fields.text("station", time.station().get());
     }
+    fields.count("tap", time.tap().number());
     moment("filled", time.filled());
     moment("due", time.due());
     moment("last_pour", time.lastPour());

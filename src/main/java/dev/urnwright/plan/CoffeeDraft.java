@@ -134,7 +134,7 @@ final class CoffeeDraft {
         rounding.fill(model.coffee().key(), shares, sequence, new ConcentrateTap(batches));
     List<GroupPlan> groups = new ArrayList<>();
     for (int i = 0; i < needs.size(); i++) {
-      groups.add(group(needs.get(i), blends.get(i), fills.get(i)));
+      groups.add(group(needs.get(i), blends.get(i), fills.get(i), shares.get(i).taps()));
     }
     return new CoffeePlan(
         model.coffee(),
@@ -213,7 +213,7 @@ final class CoffeeDraft {
         Volume.ofWater(water, event.serving().fillingTemperature()));
   }
 
-  private GroupPlan group(GroupNeed need, Blend blend, List<Fill> fills) {
+  private GroupPlan group(GroupNeed need, Blend blend, List<Fill> fills, int taps) {
     Blend cup = Blend.of(need.cupMass(), need.group().strength(), concentrate(), need.ice());
     double dose = cup.concentrate().grams() / brewing().beveragePerDose(ratio);
     double water = ratio.gramsPerGram() * dose + cup.bypass().grams() + cup.ice().grams();
@@ -226,6 +226,7 @@ final class CoffeeDraft {
             GroupPlan.Caffeine.of(Mass.ofGrams(dose), need.coffee().caffeine()),
             BrewRatio.ofGramsPerGram(water / dose)),
         blend,
-        fills);
+        fills,
+        taps);
   }
 }

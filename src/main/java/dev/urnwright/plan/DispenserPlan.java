@@ -6,6 +6,7 @@ import dev.urnwright.problem.Problem;
 import dev.urnwright.quantity.Volume;
 import dev.urnwright.schedule.DispenserChoice;
 import dev.urnwright.schedule.DispenserChoice.Chosen;
+import dev.urnwright.schedule.DispenserChoice.Pace;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -13,7 +14,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** Which dispensers serve each coffee of each group, and how many times one is filled. */
+/**
+ * Which dispensers serve each coffee of each group, how many times one is filled, and how many
+ * stand open side by side.
+ */
 final class DispenserPlan {
   /** Rounding adds at most a step of concentrate and one of water to a dispenser. */
   private static final int ROUNDING_STEPS = 2;
@@ -23,11 +27,25 @@ final class DispenserPlan {
 
   private final Event event;
   private final Findings findings;
+  private final Limits limits;
+  private final Timetable timetable;
   private final boolean onClock; // asked once: an event may have fifty thousand groups
 
-  DispenserPlan(Event event, Findings findings) {
+  /**
+   * What is tried.
+   *
+   * @param taps side by side at the most
+   * @param early minutes that dispensers are filled before they must be, at the most
+   */
+  record Limits(int taps, int early) {
+    static final Limits NONE = new Limits(Integer.MAX_VALUE, 0);
+  }
+
+  DispenserPlan(Event event, Findings findings, Limits limits) {
     this.event = event;
     this.findings = findings;
+    this.limits = limits;
+    this.timetable = new Timetable(event);
     this.onClock = event.isTimed() && !event.equipment().brewers().isEmpty();
   }
 
@@ -44,14 +62,13 @@ final class DispenserPlan {
     List<GroupNeed> largestFirst =
         needs.stream().sorted(Comparator.comparing(GroupNeed::drawn).reversed()).toList();
     for (GroupNeed need : largestFirst) {
-      Volume slack =
-          Volume.ofWater(event.equipment().scaleStep().times(ROUNDING_STEPS), need.filledAt());
+      Volume slack = slack(need);
       Optional<Chosen> taken =
           choice.take(
               need.drawn(),
               slack,
               need.group().service().dispenser(),
-              dispenser -> fillsForHold(need, dispenser));
+              dispenser -> pace(need, dispenser));
       if (taken.isEmpty()) {
         findings.refuse(undispensed(need, slack));
       } else if (taken.get().fills() > MOST_FILLS) {
@@ -63,8 +80,72 @@ final class DispenserPlan {
     new AtOnce(event, needs).problem().ifPresent(findings::refuse);
     if (!onClock) {
       choice.refilled().forEach(this::refill);
+    } else if (findings.problems().isEmpty()) {
+      new DispenserSwaps(this, event, limits.early()).settle(needs, chosen);
+      needs.forEach(need -> queue(need, chosen.get(need)));
     }
     return chosen;
+  }
+
+  /** How one kind would serve, with fewer side by side than a number; empty when it can't. */
+  Optional<Chosen> with(GroupNeed need, Dispenser dispenser, int fewerThan) {
+    return pace(need, dispenser)
+        .map(p -> new Pace(p.rounds(), p.taps(), Math.min(p.mostTaps(), fewerThan - 1)))
+        .flatMap(p -> DispenserChoice.of(dispenser, need.drawn(), slack(need), p))
+        .filter(chosen -> chosen.fills() <= MOST_FILLS);
+  }
+
+  private Volume slack(GroupNeed need) {
+    return Volume.ofWater(event.equipment().scaleStep().times(ROUNDING_STEPS), need.filledAt());
+  }
+
+  /** Only a clock can say that coffee is held too long, or that many come at once. */
+  private Optional<Pace> pace(GroupNeed need, Dispenser dispenser) {
+    if (!onClock) {
+      return Optional.of(Pace.SINGLE);
+    }
+    return roundsForHold(need, dispenser).stream()
+        .mapToObj(
+            rounds ->
+                new Pace(
+                    rounds,
+                    timetable.tapsFor(need.group(), need.demand().cups(), dispenser),
+                    Math.min(dispenser.count(), limits.taps())))
+        .findFirst();
+  }
+
+  private OptionalInt roundsForHold(GroupNeed need, Dispenser dispenser) {
+    return onClock
+        ? timetable.roundsForHold(need.group(), Optional.of(dispenser))
+        : OptionalInt.of(1);
+  }
+
+  private void queue(GroupNeed need, Chosen chosen) {
+    int cups = need.demand().cups();
+    int needed = timetable.tapsFor(need.group(), cups, chosen.dispenser());
+    int minutes =
+        needed <= chosen.taps()
+            ? 0
+            : timetable.queueMinutes(need.group(), cups, chosen.dispenser(), chosen.taps());
+    if (minutes > 0) {
+      findings.caution(
+          "queue",
+          need.group().name()
+              + " ("
+              + need.coffee().name()
+              + "): "
+              + chosen.taps()
+              + (chosen.taps() == 1 ? " tap" : " taps")
+              + " for "
+              + timetable.busiest(need.group(), cups)
+              + " cups a minute: the queue is about "
+              + minutes
+              + " min at its longest. "
+              + needed
+              + " of "
+              + chosen.dispenser().name()
+              + " side by side would spare it, or a longer time to serve.");
+    }
   }
 
   private void refill(Dispenser dispenser, int fills) {
@@ -77,13 +158,6 @@ final class DispenserPlan {
             + dispenser.count()
             + " of them. They must come back, be emptied and rinsed, and be filled again; never with"
             + " another coffee unrinsed.");
-  }
-
-  /** Only a clock can say that coffee is held too long. */
-  private OptionalInt fillsForHold(GroupNeed need, Dispenser dispenser) {
-    return onClock
-        ? new Timetable(event).fillsForHold(need.group(), Optional.of(dispenser))
-        : OptionalInt.of(1);
   }
 
   private Problem tooManyFills(GroupNeed need, Chosen chosen, Volume slack) {
@@ -109,7 +183,7 @@ final class DispenserPlan {
             .orElse(slack);
     boolean holdsTooShort =
         event.equipment().dispensers().stream()
-            .allMatch(dispenser -> fillsForHold(need, dispenser).isEmpty());
+            .allMatch(dispenser -> roundsForHold(need, dispenser).isEmpty());
     if (holdsTooShort) {
       return new Problem(
           need.group().location(),

@@ -31,11 +31,17 @@ final class FillRounding {
    * @param need whose
    * @param dispenser the kind, when the event lists any
    * @param fills how many alike
+   * @param taps how many of them stand open side by side
    * @param concentrate for each, rounded up
    * @param finished for each, exact
    */
   record Share(
-      GroupNeed need, Optional<Dispenser> dispenser, int fills, Mass concentrate, Mass finished) {
+      GroupNeed need,
+      Optional<Dispenser> dispenser,
+      int fills,
+      int taps,
+      Mass concentrate,
+      Mass finished) {
     Mass concentrateOfAll() {
       return concentrate.times(fills);
     }
@@ -47,6 +53,7 @@ final class FillRounding {
         need,
         chosen.map(Chosen::dispenser),
         fills,
+        chosen.map(Chosen::taps).orElse(1),
         exact.concentrate().times(1.0 / fills).roundUpTo(step),
         exact.finished().times(1.0 / fills));
   }

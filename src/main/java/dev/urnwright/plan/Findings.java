@@ -14,9 +14,21 @@ final class Findings {
   private final List<Note> cautions = new ArrayList<>();
   private final List<Note> notes = new ArrayList<>();
 
+  private Findings(Findings other) {
+    this.display = other.display;
+    problems.addAll(other.problems);
+    cautions.addAll(other.cautions);
+    notes.addAll(other.notes);
+  }
+
   Findings(Event event) {
     this.display = new Display(event.print().units(), event.equipment().scaleStep());
     notes.addAll(event.defaults());
+  }
+
+  /** The same so far, to go on with apart from these. */
+  Findings copy() {
+    return new Findings(this);
   }
 
   Display display() {

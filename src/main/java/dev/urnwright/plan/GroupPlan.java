@@ -23,6 +23,7 @@ import java.util.List;
  * @param cup what goes into one cup
  * @param needed the exact blend for all cups, spill and heels
  * @param fills the dispensers that serve it, rounded; all take the same concentrate
+ * @param taps how many of them stand open side by side; the next so many follow when they are empty
  */
 public record GroupPlan(
     GuestGroup group,
@@ -30,7 +31,8 @@ public record GroupPlan(
     CupDemand demand,
     CupFill cup,
     Blend needed,
-    List<Fill> fills) {
+    List<Fill> fills,
+    int taps) {
   /** Copies the list. */
   public GroupPlan {
     fills = List.copyOf(fills);

@@ -43,8 +43,8 @@ public record Plan(
   }
 
   /**
-   * The fewest fills of its dispenser that keep each from being held too long, for each of {@link
-   * #groups()}: 1 where no clock says otherwise.
+   * The fewest fills of its dispenser that keep each from being held too long, side by side as
+   * planned, for each of {@link #groups()}: 1 where no clock says otherwise.
    */
   public List<Integer> leastFills() {
     boolean onClock = event.isTimed() && !event.equipment().brewers().isEmpty();
@@ -53,9 +53,10 @@ public record Plan(
         .map(
             group ->
                 onClock
-                    ? timetable
-                        .fillsForHold(group.group(), group.fills().get(0).dispenser())
-                        .orElse(1)
+                    ? group.taps()
+                        * timetable
+                            .roundsForHold(group.group(), group.fills().get(0).dispenser())
+                            .orElse(1)
                     : 1)
         .toList();
   }

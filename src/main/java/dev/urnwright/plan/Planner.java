@@ -5,11 +5,8 @@ import dev.urnwright.event.Event;
 import dev.urnwright.event.GuestGroup;
 import dev.urnwright.problem.Checked;
 import dev.urnwright.problem.Problem;
-import dev.urnwright.schedule.DispenserChoice.Chosen;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** Works out an event: cups, one concentrate for each coffee, batches, fills, shopping. */
 public final class Planner {
@@ -30,24 +27,12 @@ public final class Planner {
     questions.ask();
     models.forEach(model -> questions.ask(model.coffee(), model.brewing()));
     List<GroupNeed> needs = needs(event, findings);
-    Map<GroupNeed, Chosen> dispensers = new DispenserPlan(event, findings).choose(needs);
-    List<CoffeeDraft> drafts = new ArrayList<>();
     for (CoffeeModel model : models) {
-      List<GroupNeed> drinkers =
-          needs.stream().filter(need -> need.coffee().equals(model.coffee())).toList();
-      if (drinkers.isEmpty()) {
+      if (needs.stream().noneMatch(need -> need.coffee().equals(model.coffee()))) {
         findings.refuse(undrunk(model.coffee()));
-      } else {
-        CoffeeDraft.of(event, model, drinkers, dispensers, findings).ifPresent(drafts::add);
       }
     }
-    Optional<Plan> plan =
-        findings.problems().isEmpty()
-            ? new RunPlanner(event, findings).finish(drafts)
-            : Optional.empty();
-    return plan.isPresent() && findings.problems().isEmpty()
-        ? Checked.of(plan.get())
-        : Checked.refused(findings.problems());
+    return new Trials(event, models, needs, findings).plan();
   }
 
   /** Each coffee of each group that is drunk at all. */

@@ -135,7 +135,8 @@ public final class Remainder {
         group.needed(),
         group.fills().stream()
             .flatMap(fill -> Optional.ofNullable(toFill.get(fill.id())).stream())
-            .toList());
+            .toList(),
+        group.taps());
   }
 
   private Run left(Run run) {
@@ -173,6 +174,7 @@ public final class Remainder {
         toFill.getOrDefault(time.fill().id(), time.fill()),
         time.unit(),
         time.station(),
+        time.tap(),
         time.filled(),
         time.due(),
         time.lastPour(),

@@ -70,6 +70,7 @@ public record Run(
    * @param fill which
    * @param unit the dispenser, such as {@code Airpot 3}
    * @param station where it is poured, when the group names one
+   * @param tap its place among those that its group has open at the same time
    * @param filled when its (last) batch goes in
    * @param due when it must stand ready at its station: its first pour
    * @param lastPour when it is empty
@@ -80,11 +81,31 @@ public record Run(
       Fill fill,
       String unit,
       Optional<String> station,
+      Tap tap,
       LocalDateTime filled,
       LocalDateTime due,
       LocalDateTime lastPour,
       LocalDateTime useBy,
       Optional<Heat> heat) {}
+
+  /**
+   * A place side by side with others.
+   *
+   * @param number from 1
+   * @param of how many
+   */
+  public record Tap(int number, int of) {
+    /** Whether others stand beside it. */
+    public boolean hasOthers() {
+      return of > 1;
+    }
+
+    /** For people, {@code tap 2 of 3}. */
+    @Override
+    public String toString() {
+      return "tap " + number + " of " + of;
+    }
+  }
 
   /**
    * How warm a dispenser is.

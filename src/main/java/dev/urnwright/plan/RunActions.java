@@ -157,7 +157,12 @@ final class RunActions {
         ActionKind.CARRY,
         fill.id(),
         time.station().orElse(fill.groupName()),
-        time.unit() + " of " + coffee + ", first cup at " + time.due().toLocalTime());
+        time.unit()
+            + " of "
+            + coffee
+            + ", first cup at "
+            + time.due().toLocalTime()
+            + (time.tap().hasOthers() ? "; " + time.tap() : ""));
     if (time.heat().isPresent() && !collected.contains(fill.id())) {
       add(
           time.useBy(),

@@ -6,6 +6,7 @@ import dev.urnwright.plan.Run.BatchTime;
 import dev.urnwright.plan.Run.FillTime;
 import dev.urnwright.plan.Run.HeaterTime;
 import dev.urnwright.plan.Run.Quality;
+import dev.urnwright.plan.Run.Tap;
 import dev.urnwright.plan.Run.WaterUse;
 import dev.urnwright.plan.TimedDraft.Slot;
 import dev.urnwright.plan.TimedPlan.Filling;
@@ -142,6 +143,7 @@ final class RunAssembly {
         fill,
         filling.unit().orElse("Vessel for " + group.group().name()),
         group.group().service().station(),
+        new Tap(slot.number() % slot.taps() + 1, slot.taps()),
         filled,
         due,
         last,

@@ -20,13 +20,28 @@ final class RunPlanner {
 
   private final Event event;
   private final Findings findings;
+  private Optional<ShortRun> late = Optional.empty();
+  private boolean shortOfDispensers;
 
   RunPlanner(Event event, Findings findings) {
     this.event = event;
     this.findings = findings;
   }
 
-  /** The plan, or nothing and the reasons among the findings' problems. */
+  /** The run that can't be made in time, when that is why there is no plan. */
+  Optional<ShortRun> late() {
+    return late;
+  }
+
+  /** Whether more dispensers of a kind would be out at once than there are. */
+  boolean isShortOfDispensers() {
+    return shortOfDispensers;
+  }
+
+  /**
+   * The plan, or nothing and the reasons among the findings' problems or in {@link #late}. A plan
+   * with problems is not to be followed.
+   */
   Optional<Plan> finish(List<CoffeeDraft> drafts) {
     int fills =
         drafts.stream()
@@ -80,10 +95,11 @@ final class RunPlanner {
     TimedDraft draft = TimedDraft.of(event, timetable, drafts);
     Optional<RunSolution> solution = RunScheduler.solve(draft.problem());
     if (solution.isEmpty()) {
-      new ShortRun(event, drafts, draft).problems().forEach(findings::refuse);
+      late = Optional.of(new ShortRun(event, drafts, draft));
       return Optional.empty();
     }
     TimedPlan timed = TimedPlan.of(event, timetable, drafts, draft, solution.get());
+    shortOfDispensers = !timed.shortOf().isEmpty();
     ShortRun.dispensers(timed).forEach(findings::refuse);
     List<CoffeePlan> coffees = new ArrayList<>();
     for (int coffee = 0; coffee < drafts.size(); coffee++) {

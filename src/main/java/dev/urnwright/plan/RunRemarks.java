@@ -101,6 +101,19 @@ final class RunRemarks {
               + Timetable.USUAL_HOLD.toMinutes()
               + " min.");
     }
+    List<String> unpoured =
+        event.equipment().dispensers().stream()
+            .filter(d -> d.cupsPerMinute().isEmpty())
+            .map(Dispenser::name)
+            .toList();
+    if (!unpoured.isEmpty()) {
+      findings.note(
+          "pour-assumed",
+          String.join(", ", unpoured)
+              + ": guests are assumed to get "
+              + Math.round(Timetable.USUAL_POUR)
+              + " cups a minute from one.");
+    }
     findings.note(
         "run-handling",
         "The run counts "

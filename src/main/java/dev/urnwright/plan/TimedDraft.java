@@ -40,10 +40,11 @@ record TimedDraft(List<List<Slot>> slots, RunProblem problem) {
    *
    * @param share index in the coffee's draft
    * @param number of the fill within the share, from 0
+   * @param taps how many of the share stand side by side
    * @param window when it is wanted
    * @param order its concentrate
    */
-  record Slot(int share, int number, FillWindow window, Order order) {}
+  record Slot(int share, int number, int taps, FillWindow window, Order order) {}
 
   static TimedDraft of(Event event, Timetable timetable, List<CoffeeDraft> drafts) {
     List<List<Slot>> slots = drafts.stream().map(draft -> slots(timetable, draft)).toList();
@@ -68,13 +69,14 @@ record TimedDraft(List<List<Slot>> slots, RunProblem problem) {
     for (int s = 0; s < draft.shares().size(); s++) {
       FillRounding.Share share = draft.shares().get(s);
       List<FillWindow> windows =
-          timetable.windows(share.need().group(), share.dispenser(), share.fills());
+          timetable.windows(share.need().group(), share.dispenser(), share.fills(), share.taps());
       for (int n = 0; n < windows.size(); n++) {
         FillWindow window = windows.get(n);
         slots.add(
             new Slot(
                 s,
                 n,
+                share.taps(),
                 window,
                 new Order(
                     s + "/" + n,

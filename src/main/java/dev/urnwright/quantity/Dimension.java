@@ -31,7 +31,9 @@ public enum Dimension {
   /** In litres per minute. */
   FLOW("a flow", "0.9 l/min"),
   /** In grams per millilitre. */
-  BULK_DENSITY("a bulk density", "0.40 g/ml");
+  BULK_DENSITY("a bulk density", "0.40 g/ml"),
+  /** In cups, of whatever size, per minute. */
+  POUR("a pour", "6 cups per minute");
 
   private final String words;
   private final String example;

@@ -120,7 +120,11 @@ public enum Unit {
   GALLON_PER_MINUTE("gal/min", Dimension.FLOW, "3.785411784", "gal/minute", "gpm"),
 
   /** Grams in a millilitre. */
-  GRAM_PER_MILLILITRE("g/ml", Dimension.BULK_DENSITY, "1", "g/cc", "grams/ml");
+  GRAM_PER_MILLILITRE("g/ml", Dimension.BULK_DENSITY, "1", "g/cc", "grams/ml"),
+
+  /** Cups, of whatever size, in a minute. */
+  CUP_PER_MINUTE(
+      "cups per minute", Dimension.POUR, "1", "cup/minute", "cups/min", "cup/min", "cups/minute");
 
   private static final BigDecimal FREEZING_FAHRENHEIT = BigDecimal.valueOf(32);
   private static final Map<String, Unit> BY_SPELLING = bySpelling();

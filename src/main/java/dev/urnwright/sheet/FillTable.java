@@ -60,7 +60,8 @@ record FillTable(
         new Serving(
             ServiceText.of(plan.event(), group.group()),
             new Count(group.demand().cups(), "cup"),
-            display.temperature(filledAt(plan, group))),
+            display.temperature(filledAt(plan, group)),
+            Optional.of(group.taps()).filter(taps -> taps > 1)),
         StrengthPair.of(group, certainty, display),
         Iced.of(group, display),
         group.fills().stream()
@@ -83,8 +84,9 @@ record FillTable(
    * @param service where and when
    * @param cups how many
    * @param filledAt how warm concentrate and water go in
+   * @param sideBySide how many dispensers stand open at the same time, when several do
    */
-  record Serving(ServiceText service, Count cups, Figure filledAt) {}
+  record Serving(ServiceText service, Count cups, Figure filledAt, Optional<Integer> sideBySide) {}
 
   /**
    * Served over ice.

@@ -48,7 +48,8 @@ record RunTimes(Event event, Map<String, Run.BatchTime> batches, Map<String, Run
                     oldest(fill),
                     clock(time.filled()),
                     clock(time.due()),
-                    clock(time.useBy())));
+                    clock(time.useBy()),
+                    Optional.of(time.tap()).filter(Run.Tap::hasOthers).map(Run.Tap::toString)));
   }
 
   /** Coffee of several batches is as old as its oldest. */
@@ -80,6 +81,13 @@ record RunTimes(Event event, Map<String, Run.BatchTime> batches, Map<String, Run
    * @param filled when the last of it goes in
    * @param due its first cup
    * @param useBy when what is left is poured away
+   * @param tap its place, when others stand open beside it
    */
-  record Pouring(Name unit, ClockTime brewed, ClockTime filled, ClockTime due, ClockTime useBy) {}
+  record Pouring(
+      Name unit,
+      ClockTime brewed,
+      ClockTime filled,
+      ClockTime due,
+      ClockTime useBy,
+      Optional<String> tap) {}
 }

@@ -205,6 +205,9 @@ final class CoffeeText {
             .orElse("");
     List<String> parts = new ArrayList<>();
     parts.add(fills.size() + " × " + kind + full);
+    if (plan.taps() > 1) {
+      parts.add(plan.taps() + " side by side");
+    }
     parts.add(
         PlanText.counted(plan.demand().cups(), "cup", "cups")
             + " of "

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 
 /** When each dispenser is filled, poured and emptied, and when each batch is brewed; as planned. */
 final class RunTimesSheet {
-  private static final int BATCHES_COLUMN = 11;
+  private static final int BATCHES_COLUMN = 12;
   private static final int GAP = 3;
 
   private RunTimesSheet() {}
@@ -24,6 +24,7 @@ final class RunTimesSheet {
             new Column("coffee", "Coffee", Format.TEXT, 24),
             new Column("unit", "Dispenser", Format.TEXT, 18),
             new Column("station", "Station", Format.TEXT, 16),
+            new Column("tap", "Side by side", Format.TEXT, 11),
             new Column("filled", "Filled", time, 11),
             new Column("due", "First pour", time, 11),
             new Column("lastPour", "Last pour", time, 11),
@@ -96,6 +97,7 @@ final class RunTimesSheet {
         .text("coffee", coffee(book, time))
         .text("unit", time.unit())
         .text("station", time.station().orElse("–"))
+        .text("tap", time.tap().hasOthers() ? time.tap().toString() : "–")
         .number("filled", Clock.days(time.filled()))
         .number("due", Clock.days(time.due()))
         .number("lastPour", Clock.days(time.lastPour()))

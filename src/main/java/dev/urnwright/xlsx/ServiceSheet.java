@@ -29,6 +29,7 @@ final class ServiceSheet {
             new Column("filledAt", "Filled at, " + units.temperature(), units.temperatures(), 8),
             new Column("drawn", "Drawn, " + units.volume(), units.volumes(), 10),
             new Column("least", "Fills at least, by the hold, as planned", Format.COUNT, 11),
+            new Column("taps", "Side by side, as planned", Format.COUNT, 10),
             new Column("fills", "Fills", Format.COUNT, 7),
             new Column("heelMass", "Heel of one, " + units.mass(), units.exact(), 10),
             new Column(
@@ -55,8 +56,9 @@ final class ServiceSheet {
                     + " rounding. Which kind serves whom stays as planned, unless you choose"
                     + " another; whether enough of them are free is for the planner to check."
                     + (book.isTimed()
-                        ? " There are as many fills at least as keep any from being held too long:"
-                            + " that number follows neither the dispenser nor the hours."
+                        ? " There are as many fills at least as keep any from being held too long, and"
+                            + " as many side by side as the guests need: these numbers follow"
+                            + " neither the dispenser nor the hours."
                         : ""))
             .header(grid)
             .freeze(1, Page.FIRST_ITEM);
@@ -115,6 +117,7 @@ final class ServiceSheet {
             / units.waterDensityAt(filledAt);
     String density = WaterTable.densityAt("[filledAt]");
     line.number("least", least)
+        .number("taps", plan.taps())
         .formula(
             "filledAt",
             "IF([group.pouredAt]=\"\"," + Inputs.BYPASS_TEMPERATURE + ",[group.pouredAt])",
@@ -128,8 +131,9 @@ final class ServiceSheet {
                 : "IF(OR([drawn]<=0,"
                     + usable(density)
                     + "<=0),0,MAX([least],"
-                    + Formulas.ceiling("[drawn]/" + usable(density))
-                    + "))",
+                    + "[taps]*("
+                    + Formulas.ceiling("[drawn]/" + usable(density) + "/[taps]")
+                    + ")))",
             fills)
         .formula(
             "concentrateEach",

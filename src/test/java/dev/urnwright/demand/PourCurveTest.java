@@ -39,6 +39,31 @@ class PourCurveTest {
     assertEquals(75, curve.minuteOf(0.5), 1e-9);
   }
 
+  @Test
+  void theGreatestRate() {
+    assertEquals(1 / 60.0, PourCurve.of(60, 120, Arrivals.EVEN).greatestRate(), 1e-12);
+    // twice as many at the busy end as at the other, one on average: 4/3
+    assertEquals(4 / 180.0, PourCurve.of(60, 120, Arrivals.EARLY).greatestRate(), 1e-12);
+    assertEquals(4 / 180.0, PourCurve.of(60, 120, Arrivals.LATE).greatestRate(), 1e-12);
+    assertEquals(0.5 / 15, PourCurve.of(60, 120, LISTED).greatestRate(), 1e-12);
+    assertTrue(Double.isInfinite(PourCurve.of(60, 60, Arrivals.EVEN).greatestRate()));
+  }
+
+  @Test
+  void theLongestWait() {
+    PourCurve even = PourCurve.of(60, 80, Arrivals.EVEN);
+    assertEquals(0, even.longestWait(1 / 20.0), 1e-9);
+    assertEquals(
+        10, even.longestWait(1 / 30.0), 1e-9); // the last one: served 30 min after the first
+    // served at the mean rate, the queue is longest half way: 7/12 have come and 6/12 are served,
+    // 1/12 of the hour
+    assertEquals(5, PourCurve.of(60, 120, Arrivals.EARLY).longestWait(1 / 60.0), 1e-9);
+    assertEquals(5, PourCurve.of(60, 120, Arrivals.LATE).longestWait(1 / 60.0), 1e-9);
+    // half come in 15 min, and 30 min go by until they are served
+    assertEquals(15, PourCurve.of(60, 120, LISTED).longestWait(1 / 60.0), 1e-9);
+    assertEquals(40, PourCurve.of(60, 60, Arrivals.EVEN).longestWait(1 / 40.0), 1e-9);
+  }
+
   @ParameterizedTest
   @MethodSource("shapes")
   void growsFromNoneToAll(Arrivals arrivals) {

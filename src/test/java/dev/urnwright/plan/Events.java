@@ -138,6 +138,7 @@ public final class Events {
         Volume.ofMillilitres(heelMl),
         Optional.empty(),
         OptionalDouble.empty(),
+        OptionalDouble.empty(),
         SOMEWHERE);
   }
 

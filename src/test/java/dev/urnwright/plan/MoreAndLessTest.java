@@ -175,6 +175,7 @@ class MoreAndLessTest {
                             d.heel().times(4),
                             d.hold(),
                             d.coolingKelvinsFirstHour(),
+                            d.cupsPerMinute(),
                             d.location()))
                 .toList(),
             there.scaleStep().times(4),

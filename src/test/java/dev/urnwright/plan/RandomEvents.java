@@ -266,6 +266,7 @@ public final class RandomEvents {
         Volume.ofLitres(chance(0.3) ? 0 : litres * between(0, wild ? 0.99 : 0.04)),
         Optional.empty(),
         OptionalDouble.empty(),
+        OptionalDouble.of(0.5 + 0.3 * litres),
         Events.SOMEWHERE);
   }
 

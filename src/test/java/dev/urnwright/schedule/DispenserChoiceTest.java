@@ -8,6 +8,7 @@ import dev.urnwright.event.Dispenser;
 import dev.urnwright.plan.Events;
 import dev.urnwright.quantity.Volume;
 import dev.urnwright.schedule.DispenserChoice.Chosen;
+import dev.urnwright.schedule.DispenserChoice.Pace;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,6 +50,42 @@ class DispenserChoiceTest {
     assertEquals(Map.of(), choice.refilled());
     take(choice, 8);
     assertEquals(Map.of(URN, 2), choice.refilled());
+  }
+
+  @Test
+  void sideBySideAllAreEmptiedTogether() {
+    // 2.16 l can be drawn of 2.2 l; as many fills as make whole rounds, the fewest that do
+    assertEquals(chosen(AIRPOT, 3, 3), sideBySide(2, new Pace(1, 3, 4)));
+    assertEquals(chosen(AIRPOT, 4, 4), sideBySide(8.6, new Pace(1, 3, 4)));
+    assertEquals(chosen(AIRPOT, 6, 3), sideBySide(8.7, new Pace(1, 3, 4)));
+    assertEquals(chosen(AIRPOT, 6, 2), sideBySide(8.7, new Pace(1, 2, 4)));
+    assertEquals(chosen(AIRPOT, 5, 1), sideBySide(8.7, new Pace(1, 1, 4)));
+    // three rounds by the hold
+    assertEquals(chosen(AIRPOT, 6, 2), sideBySide(2, new Pace(3, 2, 4)));
+    // seven are wanted, and there are four
+    assertEquals(chosen(AIRPOT, 4, 4), sideBySide(2, new Pace(1, 7, 4)));
+  }
+
+  @Test
+  void aKindWithEnoughSideBySideComesFirst() {
+    Chosen chosen =
+        choice(AIRPOT, URN)
+            .take(
+                Volume.ofLitres(5),
+                Volume.ofLitres(0),
+                Optional.empty(),
+                kind -> Optional.of(new Pace(1, 3, kind.count())))
+            .orElseThrow();
+    assertEquals(chosen(AIRPOT, 3, 3), chosen);
+  }
+
+  private static Chosen chosen(Dispenser kind, int fills, int taps) {
+    return new Chosen(kind, fills, taps);
+  }
+
+  private static Chosen sideBySide(double litres, Pace pace) {
+    return DispenserChoice.of(AIRPOT, Volume.ofLitres(litres), Volume.ofLitres(0), pace)
+        .orElseThrow();
   }
 
   @Test

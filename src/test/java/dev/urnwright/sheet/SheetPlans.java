@@ -127,6 +127,7 @@ public final class SheetPlans {
                     airpot(1).heel(),
                     airpot(1).hold(),
                     OptionalDouble.empty(),
+                    OptionalDouble.empty(),
                     SOMEWHERE)));
     return planned(event(name, units, paper, all, guests, equipment));
   }
@@ -223,6 +224,7 @@ public final class SheetPlans {
         plain.heel(),
         Optional.of(Duration.ofMinutes(60)),
         plain.coolingKelvinsFirstHour(),
+        plain.cupsPerMinute(),
         plain.location());
   }
 }

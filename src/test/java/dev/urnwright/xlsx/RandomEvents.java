@@ -316,6 +316,7 @@ final class RandomEvents {
         Volume.ofMillilitres(heel),
         Optional.of(Duration.ofMinutes(60)),
         OptionalDouble.empty(),
+        OptionalDouble.of(0.5 + 0.3 * litres),
         SOMEWHERE);
   }
 }
