@@ -1,5 +1,7 @@
 package dev.urnwright.brew;
 
+import dev.urnwright.quantity.Absorption;
+
 /**
  * How water meets coffee, and what that means for the strength of the liquid.
  *
@@ -9,7 +11,7 @@ package dev.urnwright.brew;
  */
 public enum BrewMethod {
   /** Water passes through the grounds; what they keep carries no solids. */
-  PERCOLATION {
+  PERCOLATION(2.1) {
     /** {@code T = E / (r − a)}. */
     @Override
     double strength(double extraction, double waterPerDose, double absorption) {
@@ -24,7 +26,7 @@ public enum BrewMethod {
   },
 
   /** The grounds steep in all of the water, and keep some of it at full strength. */
-  IMMERSION {
+  IMMERSION(3.0) {
     /** {@code T = E / (r + E)}: the solids spread through all the liquid, their own mass too. */
     @Override
     double strength(double extraction, double waterPerDose, double absorption) {
@@ -37,6 +39,21 @@ public enum BrewMethod {
       return strength * waterPerDose / (1 - strength);
     }
   };
+
+  private final Absorption usualAbsorption;
+
+  BrewMethod(double usualAbsorptionGramsPerGram) {
+    this.usualAbsorption = Absorption.ofGramsPerGram(usualAbsorptionGramsPerGram);
+  }
+
+  /**
+   * What the grounds are taken to keep where nobody weighed: 2.1 g/g of drip, of which published
+   * figures go from about 1.5 to 2.35 g/g; 3.0 g/g of grounds that were steeped and then poured off
+   * (common practice, no source).
+   */
+  public Absorption usualAbsorption() {
+    return usualAbsorption;
+  }
 
   /** Strength as a fraction; above 1 or infinite where the model has no brew. */
   abstract double strength(double extraction, double waterPerDose, double absorption);

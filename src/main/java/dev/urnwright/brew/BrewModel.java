@@ -22,6 +22,9 @@ import dev.urnwright.quantity.Strength;
  */
 public record BrewModel(
     BrewMethod method, ExtractionCurve curve, Absorption absorption, Share steamLoss) {
+  /** Taken where nobody read an extraction: the centre of the window, 18 to 22 %. */
+  public static final Extraction USUAL_EXTRACTION = Extraction.ofPercent(20);
+
   /** Past this a brew would be more solids than water; no refractometer for coffee reads so far. */
   private static final double STRONGEST = 0.30;
 

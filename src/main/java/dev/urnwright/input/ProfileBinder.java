@@ -1,5 +1,6 @@
 package dev.urnwright.input;
 
+import dev.urnwright.brew.BrewModel;
 import dev.urnwright.event.BrewProfile;
 import dev.urnwright.event.BrewProfile.Measured;
 import dev.urnwright.event.BrewProfile.Method;
@@ -43,8 +44,6 @@ final class ProfileBinder {
       Field.optional(
           "steam_loss", Amounts.share("0.5 %", "0 %", "20 %"), "brew water lost as vapour");
 
-  private static final Extraction USUAL_EXTRACTION = Extraction.ofPercent(20);
-
   private final Binding binding;
   private final ReferenceBinder references;
 
@@ -79,13 +78,13 @@ final class ProfileBinder {
     Optional<Extraction> extraction = map.read(EXTRACTION);
     List<Measured> measured = map.read(MEASURED).map(this::measured).orElse(List.of());
     if (!map.has(REFERENCE) && !map.has(EXTRACTION) && !map.has(MEASURED)) {
-      extraction = Optional.of(USUAL_EXTRACTION);
+      extraction = Optional.of(BrewModel.USUAL_EXTRACTION);
       defaults.noteOf(
           coffee,
           "default-extraction",
           () ->
               "Where neither a reference nor an extraction is given, "
-                  + binding.display().extraction(USUAL_EXTRACTION)
+                  + binding.display().extraction(BrewModel.USUAL_EXTRACTION)
                   + " of the coffee is taken to be extracted");
     }
     if (map.has(REFERENCE) && reference.isEmpty()) {

@@ -9,7 +9,6 @@ import dev.urnwright.event.BrewProfile.Method;
 import dev.urnwright.event.BrewProfile.ReferenceBrew;
 import dev.urnwright.quantity.Absorption;
 import dev.urnwright.quantity.BrewRatio;
-import dev.urnwright.quantity.Extraction;
 import dev.urnwright.quantity.Share;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,15 +24,15 @@ import java.util.Optional;
  */
 public record Starting(
     BrewMethod method, Absorption absorption, ExtractionCurve curve, Share steamLoss) {
-  private static final Absorption USUAL_PERCOLATION = Absorption.ofGramsPerGram(2.1);
-  private static final Absorption USUAL_IMMERSION = Absorption.ofGramsPerGram(3.0);
-  private static final Extraction USUAL_EXTRACTION = Extraction.ofPercent(20);
   private static final BrewRatio ANYWHERE = BrewRatio.ofGramsPerGram(16);
 
   /** Where nothing is known: 2.1 g/g kept, of steeped coffee 3.0 g/g; 20 % extracted. */
   public static Starting usual(BrewMethod method, Share steamLoss) {
     return new Starting(
-        method, usual(method), ExtractionCurve.constant(ANYWHERE, USUAL_EXTRACTION), steamLoss);
+        method,
+        method.usualAbsorption(),
+        ExtractionCurve.constant(ANYWHERE, BrewModel.USUAL_EXTRACTION),
+        steamLoss);
   }
 
   /**
@@ -46,7 +45,7 @@ public record Starting(
         profile.method() == Method.PERCOLATION ? BrewMethod.PERCOLATION : BrewMethod.IMMERSION;
     Optional<Absorption> weighed =
         profile.reference().flatMap(brew -> absorption(brew, profile.steamLoss()));
-    Absorption kept = profile.absorption().or(() -> weighed).orElse(usual(method));
+    Absorption kept = profile.absorption().or(() -> weighed).orElse(method.usualAbsorption());
     List<Knot> knots = new ArrayList<>();
     profile.measured().forEach(point -> knots.add(new Knot(point.ratio(), point.extraction(), 0)));
     if (profile.reference().isPresent()) {
@@ -67,13 +66,10 @@ public record Starting(
     }
     ExtractionCurve curve =
         knots.isEmpty()
-            ? ExtractionCurve.constant(ANYWHERE, profile.extraction().orElse(USUAL_EXTRACTION))
+            ? ExtractionCurve.constant(
+                ANYWHERE, profile.extraction().orElse(BrewModel.USUAL_EXTRACTION))
             : ExtractionCurve.through(knots);
     return Optional.of(new Starting(method, kept, curve, profile.steamLoss()));
-  }
-
-  private static Absorption usual(BrewMethod method) {
-    return method == BrewMethod.PERCOLATION ? USUAL_PERCOLATION : USUAL_IMMERSION;
   }
 
   private static Optional<Absorption> absorption(ReferenceBrew brew, Share steamLoss) {

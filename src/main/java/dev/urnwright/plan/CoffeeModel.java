@@ -25,23 +25,13 @@ import java.util.Optional;
  */
 record CoffeeModel(
     Coffee coffee, Evidence evidence, BrewModel brewing, Optional<BrewRatio> reference) {
-  /** Between about 1.5 and 2.35 g/g for drip in published figures. */
-  private static final Absorption USUAL_PERCOLATION = Absorption.ofGramsPerGram(2.1);
-
-  /** Grounds that were steeped and then decanted keep about this. */
-  private static final Absorption USUAL_IMMERSION = Absorption.ofGramsPerGram(3.0);
-
-  /** Assumed when the user gives neither a reference nor an extraction: the centre of the chart. */
-  private static final Extraction USUAL_EXTRACTION = Extraction.ofPercent(20);
-
   /** Half of the water as steam is a boiling pot, not a brew. */
   private static final Share MOST_STEAM = Share.ofPercent(50);
 
   /** Reads a coffee; what is impossible about it is added to the findings' problems. */
   static Optional<CoffeeModel> read(Coffee coffee, Findings findings) {
     BrewProfile profile = coffee.profile();
-    BrewMethod method =
-        profile.method() == Method.PERCOLATION ? BrewMethod.PERCOLATION : BrewMethod.IMMERSION;
+    BrewMethod method = method(profile);
     if (profile.steamLoss().compareTo(MOST_STEAM) > 0) {
       findings.refuse(
           new Problem(
@@ -78,10 +68,14 @@ record CoffeeModel(
     return Optional.of(new CoffeeModel(coffee, evidence, evidence.model(), ratio));
   }
 
+  private static BrewMethod method(BrewProfile profile) {
+    return profile.method() == Method.PERCOLATION ? BrewMethod.PERCOLATION : BrewMethod.IMMERSION;
+  }
+
   /** What the profile rests on. */
   private static Evidence evidence(BrewProfile profile, BrewMethod method) {
-    Extraction extraction = profile.extraction().orElse(USUAL_EXTRACTION);
-    Absorption usual = method == BrewMethod.PERCOLATION ? USUAL_PERCOLATION : USUAL_IMMERSION;
+    Extraction extraction = profile.extraction().orElse(BrewModel.USUAL_EXTRACTION);
+    Absorption usual = method.usualAbsorption();
     boolean weighed = profile.reference().flatMap(ReferenceBrew::beverage).isPresent();
     return new Evidence(
         method,
@@ -94,7 +88,7 @@ record CoffeeModel(
         // Whoever writes the figure that everybody assumes has hardly weighed or read it.
         new Evidence.Kept(
             profile.absorption().filter(given -> weighed || !given.equals(usual)), usual),
-        new Evidence.Told(extraction, extraction.equals(USUAL_EXTRACTION)),
+        new Evidence.Told(extraction, extraction.equals(BrewModel.USUAL_EXTRACTION)),
         profile.measured().stream().map(m -> new Knot(m.ratio(), m.extraction(), 0)).toList(),
         profile.steamLoss());
   }
@@ -118,8 +112,7 @@ record CoffeeModel(
     if (weighed.isPresent()) {
       return weighed.get();
     }
-    Absorption usual =
-        coffee.profile().method() == Method.PERCOLATION ? USUAL_PERCOLATION : USUAL_IMMERSION;
+    Absorption usual = method(coffee.profile()).usualAbsorption();
     findings.note(
         "absorption-assumed",
         coffee.name()
@@ -138,7 +131,7 @@ record CoffeeModel(
           "extraction-assumed",
           coffee.name()
               + ": an extraction of "
-              + findings.display().extraction(USUAL_EXTRACTION)
+              + findings.display().extraction(BrewModel.USUAL_EXTRACTION)
               + " is assumed. Weigh and read one batch to be sure.");
     }
   }

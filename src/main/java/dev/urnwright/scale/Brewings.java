@@ -20,15 +20,9 @@ import java.util.stream.Collectors;
 
 /** What weighed brews tell of a coffee: what its grounds keep, and what they give at a ratio. */
 final class Brewings {
-  /** For drip; published figures go from about 1.5 to 2.35 g/g. */
-  static final Absorption USUAL_PERCOLATION = Absorption.ofGramsPerGram(2.1);
-
-  /** Grounds that were steeped and then decanted keep about this. */
-  static final Absorption USUAL_IMMERSION = Absorption.ofGramsPerGram(3.0);
-
   /** There is always a point: the reference, or a trial. */
   private static final Evidence.Told NOT_NEEDED =
-      new Evidence.Told(Extraction.ofPercent(20), false);
+      new Evidence.Told(BrewModel.USUAL_EXTRACTION, false);
 
   private final ScaleRequest request;
   private final BrewMethod method;
@@ -69,7 +63,7 @@ final class Brewings {
         method,
         Optional.of(
             new Evidence.Reference(brew.dose(), brew.water(), brew.beverage(), brew.strength())),
-        new Evidence.Kept(request.brewing().absorption(), usual()),
+        new Evidence.Kept(request.brewing().absorption(), method.usualAbsorption()),
         NOT_NEEDED,
         List.of(),
         request.brewing().steamLoss());
@@ -101,7 +95,7 @@ final class Brewings {
     return new Evidence(
         method,
         Optional.empty(),
-        new Evidence.Kept(Optional.of(kept), usual()),
+        new Evidence.Kept(Optional.of(kept), method.usualAbsorption()),
         NOT_NEEDED,
         points.entrySet().stream()
             .map(
@@ -110,10 +104,6 @@ final class Brewings {
                         point.getKey(), Extraction.ofFraction(point.getValue()), 0))
             .toList(),
         request.brewing().steamLoss());
-  }
-
-  private Absorption usual() {
-    return method == BrewMethod.PERCOLATION ? USUAL_PERCOLATION : USUAL_IMMERSION;
   }
 
   /** What a brew's grounds kept, when its beverage was weighed: {@code (W(1 − v) − B) / D}. */
