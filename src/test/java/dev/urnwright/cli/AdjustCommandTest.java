@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,33 +19,19 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Correcting a plan by options and by answering. */
 class AdjustCommandTest {
-  /** 20 % extracted, 2 g/g kept: 1:12 gives 10 g of concentrate of 2.00 % for each gram. */
-  private static final String EVENT =
-      """
-      event: Choir supper
-      coffee: {name: House, extraction: 20 %, absorption: 2 g/g, concentrate: {ratio: 12}}
-      groups:
-        - {name: Early, headcount: 30, cup: 200 ml, strength: 1.25 %, serve: 10:00-10:30}
-        - {name: Late, headcount: 30, cup: 200 ml, strength: 1.25 %, serve: 13:00-13:30}
-      brewers: [{name: Tall, dose: 100 g to 400 g, water: 5 l, cycle: 12 min}]
-      dispensers: [{name: Urn, count: 4, capacity: 8 l, hold: 60 min}]
-      scale_step: 1 g
-      """;
-
   @TempDir private Path folder;
   private Path event;
 
   @BeforeEach
   void writeEvent() throws IOException {
-    event = Files.writeString(folder.resolve("supper.yaml"), EVENT);
+    event = ChoirSupper.write(folder);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"2.20", "2,20", "2.2 %", "2,2%"})
   void aReadingIsTakenAsItIsTyped(String reading) throws IOException {
     JsonNode json =
-        json(
-            Run.of(
+        Run.of(
                 "adjust",
                 event,
                 "--json",
@@ -58,7 +43,8 @@ class AdjustCommandTest {
                 "--reading",
                 reading,
                 "--reading",
-                reading));
+                reading)
+            .json();
     assertEquals(2.2, json.at("/coffees/0/measured/0/strength").asDouble(), 1e-9);
     // 30 cups of 200 ml at 75 °C (974.9 g/l) are 5849.2 g; at 1.25 % of 2.20 % that is 3323.4 g
     double concentrate = json.at("/coffees/0/fills/0/concentrate_g").asDouble();
@@ -158,23 +144,17 @@ class AdjustCommandTest {
 
   @Test
   void whatIsNotUnderstoodIsMisuse() {
-    assertMisuse("no batch is called 'house-9'; the plan has", "--batch", "house-9");
-    assertMisuse("expected a mass", "--batch", "coffee-1", "--dose", "lots");
-    assertMisuse("expected a percentage above 0 %", "--batch", "coffee-1", "--reading", "181");
-    assertMisuse("more beverage than went in", "--batch", "coffee-1", "--beverage", "9kg");
-    assertMisuse("no fill is called 'x'", "--filled", "x");
-    assertMisuse("such as house-F2=9100 g at 1.35 %", "--holds", "coffee-F1");
-  }
-
-  private void assertMisuse(String message, Object... options) {
-    Object[] arguments = new Object[options.length + 3];
-    arguments[0] = "adjust";
-    arguments[1] = event;
-    arguments[2] = "--no-journal";
-    System.arraycopy(options, 0, arguments, 3, options.length);
-    Run run = Run.of(arguments);
-    assertEquals(ExitCode.MISUSE, run.code(), run.out() + run.err());
-    assertTrue(run.err().replace('\u00a0', ' ').contains(message), run.err());
+    Run.of("adjust", event, "--no-journal", "--batch", "house-9")
+        .isMisuse("no batch is called 'house-9'; the plan has");
+    Run.of("adjust", event, "--no-journal", "--batch", "coffee-1", "--dose", "lots")
+        .isMisuse("expected a mass");
+    Run.of("adjust", event, "--no-journal", "--batch", "coffee-1", "--reading", "181")
+        .isMisuse("expected a percentage above 0 %");
+    Run.of("adjust", event, "--no-journal", "--batch", "coffee-1", "--beverage", "9kg")
+        .isMisuse("more beverage than went in");
+    Run.of("adjust", event, "--no-journal", "--filled", "x").isMisuse("no fill is called 'x'");
+    Run.of("adjust", event, "--no-journal", "--holds", "coffee-F1")
+        .isMisuse("such as house-F2=9100 g at 1.35 %");
   }
 
   @Test
@@ -265,8 +245,7 @@ class AdjustCommandTest {
             "1.8");
     assertEquals(ExitCode.DONE, first.code(), first.err());
     JsonNode second =
-        json(
-            Run.of(
+        Run.of(
                 "adjust",
                 event,
                 "--journal",
@@ -280,14 +259,10 @@ class AdjustCommandTest {
                 "--reading",
                 "1.9",
                 "--reading",
-                "1.9"));
+                "1.9")
+            .json();
     assertEquals(2, second.at("/coffees/0/measured").size());
     Run list = Run.of("journal", "list", "--journal", journal);
     assertTrue(list.out().contains("2\u00a0batches"), list.out());
-  }
-
-  private static JsonNode json(Run run) throws IOException {
-    assertEquals(ExitCode.DONE, run.code(), run.err());
-    return new ObjectMapper().readTree(run.out());
   }
 }

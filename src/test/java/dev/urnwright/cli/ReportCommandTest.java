@@ -17,33 +17,13 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** An event when it is over, from the journal into text, sheet and workbook. */
 class ReportCommandTest {
-  /** 20 % extracted, 2 g/g kept: 1:12 gives 10 g of concentrate of 2.00 % for each gram. */
-  private static final String EVENT =
-      """
-      event: Choir supper
-      date: 2027-06-05
-      coffee:
-        name: House
-        extraction: 20 %
-        absorption: 2 g/g
-        concentrate: {ratio: 12}
-        bag: 1 kg
-        price: 25.00 EUR
-      groups:
-        - {name: Early, headcount: 30, cup: 200 ml, strength: 1.25 %, serve: 10:00-10:30}
-        - {name: "=Late", headcount: 30, cup: 200 ml, strength: 1.25 %, serve: 13:00-13:30}
-      brewers: [{name: Tall, dose: 100 g to 400 g, water: 5 l, cycle: 12 min}]
-      dispensers: [{name: Urn, count: 4, capacity: 8 l, hold: 60 min}]
-      scale_step: 1 g
-      """;
-
   @TempDir private Path folder;
   private Path event;
   private Path journal;
 
   @BeforeEach
   void anEventThatIsOver() throws IOException {
-    event = Files.writeString(folder.resolve("supper.yaml"), EVENT);
+    event = ChoirSupper.write(folder, "2027-06-05", ", bag: 1 kg, price: 25.00 EUR");
     journal = folder.resolve("brews.db");
     Run adjusted =
         Run.of(

@@ -1,6 +1,12 @@
 package dev.urnwright.cli;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.BufferedReader;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.StringWriter;
@@ -47,6 +53,18 @@ record Run(int code, String out, String err) {
     console.out().flush();
     console.err().flush();
     return new Run(code, lines(out), lines(err));
+  }
+
+  /** What was printed as JSON, by a run without problems. */
+  JsonNode json() throws IOException {
+    assertEquals(ExitCode.DONE, code, err);
+    return new ObjectMapper().readTree(out);
+  }
+
+  /** That the command line wasn't understood, and that this was said. */
+  void isMisuse(String message) {
+    assertEquals(ExitCode.MISUSE, code, out + err);
+    assertTrue(err.replace('\u00a0', ' ').contains(message), err);
   }
 
   private static String lines(StringWriter text) {
