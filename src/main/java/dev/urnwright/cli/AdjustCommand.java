@@ -76,20 +76,10 @@ final class AdjustCommand extends Subcommand implements Callable<Integer> {
               + " given again")
   private List<String> holds = List.of();
 
-  @Option(
-      names = {"-o", "--out"},
-      paramLabel = "DIR",
-      description = "write the sheets into this folder")
-  private Optional<Path> folder = Optional.empty();
-
   @Option(names = "--json", description = "print the result as JSON, and nothing else")
   private boolean json;
 
-  @Option(names = "--no-sheets", description = "write no sheets")
-  private boolean noSheets;
-
-  @Option(names = "--replace", description = "write over files that Urnwright didn't write, too")
-  private boolean replace;
+  @Mixin private OutputOptions output = new OutputOptions();
 
   @Mixin private JournalOption journal = new JournalOption();
 
@@ -151,8 +141,8 @@ final class AdjustCommand extends Subcommand implements Callable<Integer> {
     } else {
       new AdjustmentText(console().palette()).write(adjustment, console().out());
     }
-    if (!noSheets && adjustment.left().isPresent()) {
-      new LeftSheets(FileNames.of(file, folder, "-left.pdf"), replace)
+    if (output.writes() && adjustment.left().isPresent()) {
+      new LeftSheets(file, output)
           .write(adjustment.left().get(), json ? console().err() : console().out());
     }
     return adjustment.stands() ? ExitCode.DONE : ExitCode.PROBLEMS;

@@ -24,6 +24,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -107,20 +108,10 @@ final class LadderCommand extends Subcommand implements Callable<Integer> {
       description = "a dispenser that is filled and stays as it is; may be given again")
   private List<String> filled = List.of();
 
-  @Option(
-      names = {"-o", "--out"},
-      paramLabel = "DIR",
-      description = "write the sheets into this folder")
-  private Optional<Path> folder = Optional.empty();
-
   @Option(names = "--json", description = "print the result as JSON, and nothing else")
   private boolean json;
 
-  @Option(names = "--no-sheets", description = "write no sheets")
-  private boolean noSheets;
-
-  @Option(names = "--replace", description = "write over files that Urnwright didn't write, too")
-  private boolean replace;
+  @Mixin private OutputOptions output = new OutputOptions();
 
   LadderCommand(Console console) {
     super(console);
@@ -146,9 +137,8 @@ final class LadderCommand extends Subcommand implements Callable<Integer> {
       print(plan, ladders, outcome);
     }
     Optional<Plan> left = outcome.flatMap(corrected -> corrected.adjustment().left());
-    if (!noSheets && left.isPresent()) {
-      new LeftSheets(FileNames.of(file, folder, "-left.pdf"), replace)
-          .write(left.get(), json ? console().err() : console().out());
+    if (output.writes() && left.isPresent()) {
+      new LeftSheets(file, output).write(left.get(), json ? console().err() : console().out());
     }
     return ExitCode.DONE;
   }

@@ -10,17 +10,15 @@ import java.nio.file.Path;
 /**
  * The sheets of what is left to do.
  *
- * @param target where they go
- * @param replace whether they may take the place of a file that Urnwright didn't write
+ * @param event they are named after
+ * @param output where they go, and what they are made from
  */
-record LeftSheets(Path target, boolean replace) {
+record LeftSheets(Path event, OutputOptions output) {
   /** Writes them, and says so. */
   void write(Plan left, PrintWriter says) throws IOException, RefusedException {
-    OutputFile.Existing existing =
-        replace ? OutputFile.Existing.REPLACE : OutputFile.Existing.REPLACE_OURS;
-    try (OutputFile sheets = OutputFile.at(target, existing)) {
+    try (OutputFile sheets = output.file(event, "-left.pdf")) {
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      PrepSheets.writeLeft(left, bytes);
+      PrepSheets.writeLeft(left, output.templates(), bytes);
       sheets.writeAside(bytes.toByteArray());
       sheets.putInPlace();
       says.println("\nwrote " + sheets.target());

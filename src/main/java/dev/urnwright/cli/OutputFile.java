@@ -51,6 +51,20 @@ final class OutputFile implements AutoCloseable {
     return file;
   }
 
+  /**
+   * Makes a folder that may be there already.
+   *
+   * @throws RefusedException if it can't be had
+   */
+  static void makeFolder(Path folder) throws RefusedException {
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException e) {
+      throw new RefusedException(
+          folder + ": can't be made or isn't a folder; name one that can be written to");
+    }
+  }
+
   Path target() {
     return target;
   }

@@ -8,9 +8,9 @@ import dev.urnwright.text.PlanText;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -37,27 +37,11 @@ final class PlanCommand extends Subcommand implements Callable<Integer> {
   private Path file;
 
   @Option(
-      names = {"-o", "--out"},
-      paramLabel = "DIR",
-      description = "write the files into this folder; it is made if missing")
-  private Optional<Path> folder = Optional.empty();
-
-  @Option(
       names = "--json",
       description = "print the plan as JSON, and nothing else, to standard output")
   private boolean json;
 
-  @Option(names = "--no-sheets", description = "write no files")
-  private boolean noSheets;
-
-  @Option(names = "--replace", description = "write over files that Urnwright didn't write, too")
-  private boolean replace;
-
-  @Option(
-      names = "--templates",
-      paramLabel = "DIR",
-      description = "make the sheets from the templates in this folder; see 'templates'")
-  private Optional<Path> templates = Optional.empty();
+  @Mixin private OutputOptions output = new OutputOptions();
 
   PlanCommand(Console console) {
     super(console);
@@ -72,13 +56,11 @@ final class PlanCommand extends Subcommand implements Callable<Integer> {
       return ExitCode.PROBLEMS;
     }
     Plan plan = checked.value().get();
-    if (noSheets) {
+    if (!output.writes()) {
       print(plan);
       return ExitCode.DONE;
     }
-    PlanFiles.Places places = new PlanFiles.Places(file, folder, replace);
-    try (PlanFiles files =
-        PlanFiles.of(plan, event.value().get().typed(), TemplateChoice.of(templates), places)) {
+    try (PlanFiles files = PlanFiles.of(plan, event.value().get().typed(), file, output)) {
       files.render(plan);
       print(plan);
       files.putInPlace();

@@ -10,12 +10,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 
@@ -51,46 +49,29 @@ final class PlanFiles implements AutoCloseable {
   }
 
   /**
-   * Where the files go.
+   * The files of an event's plan: sheets, workbook and, when there is a run on a day, its calendar.
    *
-   * @param event they are named after, and lie beside
-   * @param folder they go into instead
-   * @param replace whether any file may be replaced
-   */
-  record Places(Path event, Optional<Path> folder, boolean replace) {
-    private Path of(String ending) {
-      return FileNames.of(event, folder, ending);
-    }
-  }
-
-  /**
-   * The files of an event's plan, in that folder or else beside the event: sheets, workbook and,
-   * when there is a run on a day, its calendar.
-   *
+   * @param typed the event as the user typed it
+   * @param event they are named after
+   * @param output where they go, and what the sheets are made from
    * @throws RefusedException if the folder can't be had or one of the places is taken
    */
-  static PlanFiles of(Plan plan, Typed.Mapping typed, TemplateFolder templates, Places places)
+  static PlanFiles of(Plan plan, Typed.Mapping typed, Path event, OutputOptions output)
       throws RefusedException {
-    OutputFile.Existing existing =
-        places.replace() ? OutputFile.Existing.REPLACE : OutputFile.Existing.REPLACE_OURS;
-    if (places.folder().isPresent()) {
-      make(places.folder().get());
-    }
+    TemplateFolder templates = output.templates();
     List<Part> parts = new ArrayList<>();
     parts.add(
         new Part(
-            OutputFile.at(places.of("-plan.pdf"), existing),
+            output.file(event, "-plan.pdf"),
             (sheets, out) -> PrepSheets.write(sheets, templates, out)));
     parts.add(
         new Part(
-            OutputFile.at(places.of("-plan.xlsx"), existing),
+            output.file(event, "-plan.xlsx"),
             (planned, out) -> PlanWorkbook.write(planned, typed, out)));
     if (RunCalendar.isFor(plan)) {
       Instant now = Instant.now();
       parts.add(
-          new Part(
-              OutputFile.at(places.of("-run.ics"), existing),
-              (run, out) -> RunCalendar.write(run, now, out)));
+          new Part(output.file(event, "-run.ics"), (run, out) -> RunCalendar.write(run, now, out)));
     }
     return new PlanFiles(parts);
   }
@@ -138,20 +119,6 @@ final class PlanFiles implements AutoCloseable {
         throw fault;
       }
       throw e;
-    }
-  }
-
-  /**
-   * Makes a folder that may be there already.
-   *
-   * @throws RefusedException if it can't be had
-   */
-  static void make(Path folder) throws RefusedException {
-    try {
-      Files.createDirectories(folder);
-    } catch (IOException e) {
-      throw new RefusedException(
-          folder + ": can't be made or isn't a folder; name one that can be written to");
     }
   }
 }

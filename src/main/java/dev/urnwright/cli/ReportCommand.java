@@ -3,7 +3,6 @@ package dev.urnwright.cli;
 import dev.urnwright.journal.Journal;
 import dev.urnwright.journal.JournalException;
 import dev.urnwright.pdf.ReportSheets;
-import dev.urnwright.pdf.TemplateFolder;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.problem.Checked;
 import dev.urnwright.report.EventReport;
@@ -14,11 +13,9 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Tells what became of an event. */
@@ -38,17 +35,7 @@ final class ReportCommand extends Subcommand implements Callable<Integer> {
 
   @Mixin private JournalOption journal = new JournalOption();
 
-  @Option(
-      names = {"-o", "--out"},
-      paramLabel = "DIR",
-      description = "write the files into this folder")
-  private Optional<Path> folder = Optional.empty();
-
-  @Option(names = "--no-sheets", description = "write no files")
-  private boolean noSheets;
-
-  @Option(names = "--replace", description = "write over files that Urnwright didn't write, too")
-  private boolean replace;
+  @Mixin private OutputOptions output = new OutputOptions();
 
   ReportCommand(Console console) {
     super(console);
@@ -70,19 +57,17 @@ final class ReportCommand extends Subcommand implements Callable<Integer> {
       throw JournalOption.refused(e);
     }
     new ReportText(console().palette()).write(ReportView.of(report), console().out());
-    if (!noSheets) {
+    if (output.writes()) {
       write(report);
     }
     return ExitCode.DONE;
   }
 
   private void write(EventReport report) throws IOException, RefusedException {
-    OutputFile.Existing existing =
-        replace ? OutputFile.Existing.REPLACE : OutputFile.Existing.REPLACE_OURS;
-    try (OutputFile sheets = OutputFile.at(FileNames.of(file, folder, "-report.pdf"), existing);
-        OutputFile workbook = OutputFile.at(FileNames.of(file, folder, "-report.xlsx"), existing)) {
+    try (OutputFile sheets = output.file(file, "-report.pdf");
+        OutputFile workbook = output.file(file, "-report.xlsx")) {
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      ReportSheets.write(report, TemplateFolder.SHIPPED, bytes);
+      ReportSheets.write(report, output.templates(), bytes);
       sheets.writeAside(bytes.toByteArray());
       bytes.reset();
       ReportWorkbook.write(report, bytes);

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -41,26 +42,10 @@ final class ScaleCommand extends Subcommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "the brew and the brewer")
   private Path file;
 
-  @Option(
-      names = {"-o", "--out"},
-      paramLabel = "DIR",
-      description = "write the files into this folder; it is made if missing")
-  private Optional<Path> folder = Optional.empty();
-
   @Option(names = "--json", description = "print JSON, and nothing else, to standard output")
   private boolean json;
 
-  @Option(names = "--no-sheets", description = "write no files")
-  private boolean noSheets;
-
-  @Option(names = "--replace", description = "write over files that Urnwright didn't write, too")
-  private boolean replace;
-
-  @Option(
-      names = "--templates",
-      paramLabel = "DIR",
-      description = "make the sheets from the templates in this folder; see 'templates'")
-  private Optional<Path> templates = Optional.empty();
+  @Mixin private OutputOptions output = new OutputOptions();
 
   ScaleCommand(Console console) {
     super(console);
@@ -83,7 +68,7 @@ final class ScaleCommand extends Subcommand implements Callable<Integer> {
       return refuse(day.get());
     }
     Optional<Plan> plan = day.flatMap(Checked::value);
-    if (noSheets) {
+    if (!output.writes()) {
       print(scaled, plan);
       return ExitCode.DONE;
     }
@@ -98,30 +83,24 @@ final class ScaleCommand extends Subcommand implements Callable<Integer> {
 
   private void write(Scaled scaled, Optional<Plan> plan, Optional<EventFile> event)
       throws IOException, RefusedException {
-    TemplateFolder from = TemplateChoice.of(templates);
+    TemplateFolder from = output.templates();
     ByteArrayOutputStream sheet = new ByteArrayOutputStream();
     ScaleSheet.write(scaled, from, sheet);
-    OutputFile.Existing existing =
-        replace ? OutputFile.Existing.REPLACE : OutputFile.Existing.REPLACE_OURS;
-    if (folder.isPresent()) {
-      PlanFiles.make(folder.get());
-    }
     List<Path> written = new ArrayList<>();
-    try (OutputFile output = OutputFile.at(FileNames.of(file, folder, "-scale.pdf"), existing)) {
-      output.writeAside(sheet.toByteArray());
+    try (OutputFile scaleSheet = output.file(file, "-scale.pdf")) {
+      scaleSheet.writeAside(sheet.toByteArray());
       if (plan.isPresent()) {
-        PlanFiles.Places places = new PlanFiles.Places(file, folder, replace);
         try (PlanFiles files =
-            PlanFiles.of(plan.get(), event.orElseThrow().typed(), from, places)) {
+            PlanFiles.of(plan.get(), event.orElseThrow().typed(), file, output)) {
           files.render(plan.get());
-          output.putInPlace();
+          scaleSheet.putInPlace();
           files.putInPlace();
           written.addAll(files.targets());
         }
       } else {
-        output.putInPlace();
+        scaleSheet.putInPlace();
       }
-      written.add(0, output.target());
+      written.add(0, scaleSheet.target());
     }
     print(scaled, plan);
     PrintWriter to = json ? console().err() : console().out();

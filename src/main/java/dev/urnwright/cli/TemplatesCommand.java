@@ -3,7 +3,6 @@ package dev.urnwright.cli;
 import dev.urnwright.pdf.TemplateFolder;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,12 +34,7 @@ final class TemplatesCommand extends Subcommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, RefusedException {
-    try {
-      Files.createDirectories(folder);
-    } catch (IOException e) {
-      throw new RefusedException(
-          folder + ": can't be made or isn't a folder; name one that can be written to");
-    }
+    OutputFile.makeFolder(folder);
     List<OutputFile> files = new ArrayList<>();
     try {
       for (String name : TemplateFolder.names()) {

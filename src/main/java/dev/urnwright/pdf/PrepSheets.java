@@ -9,7 +9,7 @@ import java.io.OutputStream;
 public final class PrepSheets {
   static final String TEMPLATE = "prep-sheets.xhtml";
 
-  private static final String LEFT = "left-sheets.xhtml";
+  static final String LEFT = "left-sheets.xhtml";
 
   private PrepSheets() {}
 
@@ -30,10 +30,13 @@ public final class PrepSheets {
    * Writes the sheets of what is left of a plan on the day: as {@link #write(Plan, TemplateFolder,
    * OutputStream)}, without those to buy, load and charge by.
    *
+   * @param templates what they are made from
    * @throws IOException if the stream can't be written to
+   * @throws BrokenTemplateException if a template of the firm's own is wrong
    */
-  public static void writeLeft(Plan left, OutputStream out) throws IOException {
-    write(LEFT, left, TemplateFolder.SHIPPED, out);
+  public static void writeLeft(Plan left, TemplateFolder templates, OutputStream out)
+      throws IOException {
+    write(LEFT, left, templates, out);
   }
 
   private static void write(String template, Plan plan, TemplateFolder templates, OutputStream out)

@@ -45,7 +45,11 @@ public final class TemplateFolder {
     Set<String> names = new LinkedHashSet<>();
     for (String sheets :
         new String[] {
-          PrepSheets.TEMPLATE, ChartPage.TEMPLATE, ReportSheets.TEMPLATE, ScaleSheet.TEMPLATE
+          PrepSheets.TEMPLATE,
+          PrepSheets.LEFT,
+          ChartPage.TEMPLATE,
+          ReportSheets.TEMPLATE,
+          ScaleSheet.TEMPLATE
         }) {
       SHIPPED.collect(sheets, names);
     }

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -65,6 +66,35 @@ class OwnTemplatesTest {
         pictures += resources.isImageXObject(name) ? 1 : 0;
       }
       assertEquals(1, pictures);
+    }
+  }
+
+  @Test
+  void everyCommandThatPrintsSheetsTakesThem() throws IOException {
+    Path supper = ChoirSupper.write(folder, "2027-06-05", "");
+    change("overview.xhtml", "<h1>Overview</h1>", "<h1>Tallow Lane at a glance</h1>");
+    change("left-sheets.xhtml", "{{>remarks}}", "<p>Tallow Lane, what is left</p>");
+    change("report.xhtml", "<body>", "<body><p>Tallow Lane looks back</p>");
+    Path sheets = folder.resolve("out/sheets");
+    Object[] brewed = {"--no-journal", "--batch", "coffee-1", "--beverage", "3600"};
+    Run adjust = Run.of(with(brewed, "adjust", supper, "--templates", own, "--out", sheets));
+    assertEquals(ExitCode.DONE, adjust.code(), adjust.err());
+    assertTrue(printed(sheets.resolve("supper-left.pdf")).contains("Tallow Lane, what is left"));
+    Run.of("ladder", supper, "--templates", own, "--tasted", "8");
+    assertTrue(printed(folder.resolve("supper-left.pdf")).contains("Tallow Lane at a glance"));
+    Path journal = folder.resolve("brews.db");
+    Run report = Run.of("report", supper, "--templates", own, "--journal", journal);
+    assertEquals(ExitCode.DONE, report.code(), report.err());
+    assertTrue(printed(folder.resolve("supper-report.pdf")).contains("Tallow Lane looks back"));
+  }
+
+  private static Object[] with(Object[] more, Object... some) {
+    return Stream.concat(Stream.of(some), Stream.of(more)).toArray();
+  }
+
+  private static String printed(Path file) throws IOException {
+    try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+      return new PDFTextStripper().getText(pdf);
     }
   }
 

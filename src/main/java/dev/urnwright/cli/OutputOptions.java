@@ -1,0 +1,61 @@
+package dev.urnwright.cli;
+
+import dev.urnwright.pdf.TemplateFolder;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** Which files a command writes, where, and what they are made from. */
+final class OutputOptions {
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "DIR",
+      description = "write the files into this folder; it is made if missing")
+  private Optional<Path> folder = Optional.empty();
+
+  @Option(names = "--no-sheets", description = "write no files")
+  private boolean none;
+
+  @Option(names = "--replace", description = "write over files that Urnwright didn't write, too")
+  private boolean replace;
+
+  @Option(
+      names = "--templates",
+      paramLabel = "DIR",
+      description = "make the sheets from the templates in this folder; see 'templates'")
+  private Optional<Path> templates = Optional.empty();
+
+  /** Whether any file is to be written. */
+  boolean writes() {
+    return !none;
+  }
+
+  /**
+   * A file named after an event, see {@link FileNames}, in the folder asked for, which is made.
+   *
+   * @param ending such as {@code -plan.pdf}
+   * @throws RefusedException if the folder can't be had or the place is taken
+   */
+  OutputFile file(Path event, String ending) throws RefusedException {
+    if (folder.isPresent()) {
+      OutputFile.makeFolder(folder.get());
+    }
+    return OutputFile.at(
+        FileNames.of(event, folder, ending),
+        replace ? OutputFile.Existing.REPLACE : OutputFile.Existing.REPLACE_OURS);
+  }
+
+  /**
+   * A firm's own templates, or else the shipped ones.
+   *
+   * @throws RefusedException if what was named is no folder
+   */
+  TemplateFolder templates() throws RefusedException {
+    if (templates.isPresent() && !Files.isDirectory(templates.get())) {
+      throw new RefusedException(
+          templates.get() + ": is not a folder; make one with 'urnwright templates'");
+    }
+    return templates.map(TemplateFolder::of).orElse(TemplateFolder.SHIPPED);
+  }
+}
