@@ -1,5 +1,7 @@
 package dev.urnwright.plan;
 
+import static java.util.Objects.requireNonNull;
+
 import dev.urnwright.event.Dispenser;
 import dev.urnwright.event.Event;
 import dev.urnwright.problem.Problem;
@@ -82,7 +84,7 @@ final class DispenserPlan {
       choice.refilled().forEach(this::refill);
     } else if (findings.problems().isEmpty()) {
       new DispenserSwaps(this, event, limits.early()).settle(needs, chosen);
-      needs.forEach(need -> queue(need, chosen.get(need)));
+      needs.forEach(need -> queue(need, requireNonNull(chosen.get(need))));
     }
     return chosen;
   }

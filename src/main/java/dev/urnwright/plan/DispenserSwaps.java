@@ -1,5 +1,7 @@
 package dev.urnwright.plan;
 
+import static java.util.Objects.requireNonNull;
+
 import dev.urnwright.event.Dispenser;
 import dev.urnwright.event.Event;
 import dev.urnwright.plan.Timetable.FillWindow;
@@ -64,7 +66,9 @@ final class DispenserSwaps {
       Dispenser kind, List<GroupNeed> needs, Map<GroupNeed, Chosen> chosen) {
     long now = missing(kind, needs, chosen);
     List<GroupNeed> users =
-        needs.stream().filter(need -> chosen.get(need).dispenser().equals(kind)).toList();
+        needs.stream()
+            .filter(need -> requireNonNull(chosen.get(need)).dispenser().equals(kind))
+            .toList();
     return users.stream()
         .flatMap(need -> elsewhere(need, kind, needs, chosen))
         .filter(swap -> swap.missing() < now)
@@ -81,7 +85,7 @@ final class DispenserSwaps {
   }
 
   private static int lost(Swap swap, Map<GroupNeed, Chosen> chosen) {
-    return chosen.get(swap.need()).taps() - swap.chosen().taps();
+    return requireNonNull(chosen.get(swap.need())).taps() - swap.chosen().taps();
   }
 
   /** Other kinds that have enough free for a group, with no more of its guests in a queue. */
@@ -91,14 +95,14 @@ final class DispenserSwaps {
         .filter(other -> !other.equals(kind))
         .filter(other -> need.group().service().dispenser().map(other.name()::equals).orElse(true))
         .flatMap(other -> plan.with(need, other, Integer.MAX_VALUE).stream())
-        .filter(other -> lacking(need, other) <= lacking(need, chosen.get(need)))
+        .filter(other -> lacking(need, other) <= lacking(need, requireNonNull(chosen.get(need))))
         .filter(other -> missing(other.dispenser(), needs, swapped(chosen, need, other)) == 0)
         .map(other -> swap(need, other, kind, needs, chosen));
   }
 
   private Stream<Swap> fewer(
       GroupNeed need, Dispenser kind, List<GroupNeed> needs, Map<GroupNeed, Chosen> chosen) {
-    return IntStream.rangeClosed(2, chosen.get(need).taps())
+    return IntStream.rangeClosed(2, requireNonNull(chosen.get(need)).taps())
         .boxed()
         .flatMap(taps -> plan.with(need, kind, taps).stream())
         .map(with -> swap(need, with, kind, needs, chosen));
@@ -129,7 +133,7 @@ final class DispenserSwaps {
   private long missing(Dispenser kind, List<GroupNeed> needs, Map<GroupNeed, Chosen> chosen) {
     TreeMap<Integer, Integer> changes = new TreeMap<>();
     for (GroupNeed need : needs) {
-      Chosen with = chosen.get(need);
+      Chosen with = requireNonNull(chosen.get(need));
       if (with.dispenser().equals(kind)) {
         for (FillWindow window :
             timetable.windows(need.group(), Optional.of(kind), with.fills(), with.taps())) {
