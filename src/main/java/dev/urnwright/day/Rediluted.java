@@ -11,6 +11,7 @@ import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Strength;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -41,11 +42,7 @@ final class Rediluted {
   Plan plan() {
     List<Note> notes = new ArrayList<>(plan.notes());
     notes.add(
-        new Note(
-            "by-taste",
-            coffee.coffee().name()
-                + " is diluted by taste. Strengths hold if its concentrate is as strong as it was"
-                + " taken for; the amounts hold in any case."));
+        new Note("by-taste", Saying.of("note.by-taste").with("coffee", coffee.coffee().name())));
     return new Plan(
         plan.event(),
         plan.coffees().stream().map(each -> each.equals(coffee) ? rediluted() : each).toList(),

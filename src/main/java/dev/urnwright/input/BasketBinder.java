@@ -3,6 +3,7 @@ package dev.urnwright.input;
 import dev.urnwright.quantity.Length;
 import dev.urnwright.scale.Basket;
 import dev.urnwright.scale.Basket.Shape;
+import dev.urnwright.wording.Saying;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,20 +33,13 @@ final class BasketBinder {
     Optional<Shape> shape = map.read(SHAPE);
     Optional<Length> height = map.read(HEIGHT);
     if (diameter.isEmpty()) {
-      defaults.noteOf(
-          whose,
-          "no-basket",
-          () -> "Where no basket's diameter is given, nothing is said of the bed's depth");
+      defaults.noteOf(whose, "no-basket", () -> Saying.of("note.no-basket"));
       return Optional.empty();
     }
     return Optional.of(
         new Basket(
             defaults.fill(
-                whose,
-                shape,
-                Shape.FLAT,
-                "default-shape",
-                () -> "Where no shape is given, the bed is taken to be flat"),
+                whose, shape, Shape.FLAT, "default-shape", () -> Saying.of("default.shape")),
             diameter.get(),
             height));
   }

@@ -7,6 +7,7 @@ import dev.urnwright.quantity.Measure;
 import dev.urnwright.quantity.MeasureRange;
 import dev.urnwright.quantity.Power;
 import dev.urnwright.quantity.Volume;
+import dev.urnwright.wording.Saying;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -68,7 +69,7 @@ final class BrewerBinder {
                 map.read(COUNT),
                 1,
                 "default-brewer-count",
-                () -> "Where no count is given, there is 1\u00a0brewer of a kind");
+                () -> Saying.of("default.brewer-count"));
     Optional<MeasureRange> dose = map.read(DOSE).filter(range -> someDose(range, map));
     Optional<Mass> water = map.read(WATER).map(given -> filled.weighed(given, called));
     Optional<Located<String>> circuit = map.read(CIRCUIT);

@@ -5,9 +5,11 @@ import dev.urnwright.event.CaffeineContent;
 import dev.urnwright.event.Coffee;
 import dev.urnwright.event.ConcentrateWish;
 import dev.urnwright.problem.Location;
+import dev.urnwright.quantity.Figure;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Money;
 import dev.urnwright.quantity.Share;
+import dev.urnwright.wording.Saying;
 import java.util.Locale;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -76,7 +78,7 @@ final class CoffeeBinder {
                 map.read(NAME),
                 key,
                 "default-coffee-name",
-                () -> "Where a coffee has no name, sheets call it by its key");
+                () -> Saying.of("default.coffee-name"));
     boolean decaf = decaf(key, name, map);
     Optional<BrewProfile> profile = profiles.bind(name, map);
     Optional<ConcentrateWish> concentrate = concentrates.bind(name, map);
@@ -93,12 +95,7 @@ final class CoffeeBinder {
     boolean named = (key + " " + name).toLowerCase(Locale.ROOT).contains("decaf");
     Optional<Boolean> given = map.read(DECAF);
     if (named && !map.has(DECAF)) {
-      binding
-          .defaults()
-          .noteOf(
-              name,
-              "decaf-by-name",
-              () -> "A coffee with \"decaf\" in its name or key is taken to be decaffeinated");
+      binding.defaults().noteOf(name, "decaf-by-name", () -> Saying.of("note.decaf-by-name"));
     }
     return given.orElse(named);
   }
@@ -112,7 +109,10 @@ final class CoffeeBinder {
                 map.read(CAFFEINE),
                 DECAF_CAFFEINE,
                 "default-caffeine-decaf",
-                () -> "Decaf is taken to have 0.02\u00a0% to 0.1\u00a0% of caffeine")
+                () ->
+                    Saying.of("default.caffeine-decaf")
+                        .with("least", new Figure("0.02", "%"))
+                        .with("most", new Figure("0.1", "%")))
         : binding
             .defaults()
             .fill(
@@ -120,7 +120,10 @@ final class CoffeeBinder {
                 map.read(CAFFEINE),
                 USUAL_CAFFEINE,
                 "default-caffeine",
-                () -> "Coffee is taken to have 1.1\u00a0% to 1.3\u00a0% of caffeine");
+                () ->
+                    Saying.of("default.caffeine")
+                        .with("least", new Figure("1.1", "%"))
+                        .with("most", new Figure("1.3", "%")));
   }
 
   private Optional<Coffee.Bag> bag(MapReader map) {

@@ -6,6 +6,7 @@ import dev.urnwright.quantity.Span;
 import dev.urnwright.quantity.Spelling;
 import dev.urnwright.quantity.Strength;
 import dev.urnwright.quantity.UnreadableException;
+import dev.urnwright.wording.Saying;
 import java.util.List;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -39,12 +40,7 @@ final class ConcentrateBinder {
     if (!map.has(CONCENTRATE)) {
       binding
           .defaults()
-          .noteOf(
-              coffee,
-              "default-concentrate",
-              () ->
-                  "Where no concentrate is given, the reference ratio is brewed, or the ratio that"
-                      + " just serves the strongest group");
+          .noteOf(coffee, "default-concentrate", () -> Saying.of("default.concentrate"));
       return Optional.of(new ConcentrateWish.AsReference());
     }
     return map.read(CONCENTRATE)

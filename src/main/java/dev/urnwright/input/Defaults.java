@@ -1,6 +1,7 @@
 package dev.urnwright.input;
 
 import dev.urnwright.event.Note;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,11 +13,11 @@ import java.util.function.Supplier;
 final class Defaults {
   private static final int MOST_NAMED = 5;
 
-  private final Map<String, String> sentences = new LinkedHashMap<>();
+  private final Map<String, Saying> sentences = new LinkedHashMap<>();
   private final Map<String, List<String>> whom = new LinkedHashMap<>();
 
   /** What was given, else the default, noted. */
-  <T> T fill(Optional<T> given, T otherwise, String code, Supplier<String> sentence) {
+  <T> T fill(Optional<T> given, T otherwise, String code, Supplier<Saying> sentence) {
     if (given.isPresent()) {
       return given.get();
     }
@@ -25,7 +26,7 @@ final class Defaults {
   }
 
   /** The same for one of several; the sentence ends with the names of all whom it concerns. */
-  <T> T fill(String name, Optional<T> given, T otherwise, String code, Supplier<String> sentence) {
+  <T> T fill(String name, Optional<T> given, T otherwise, String code, Supplier<Saying> sentence) {
     if (given.isPresent()) {
       return given.get();
     }
@@ -33,11 +34,11 @@ final class Defaults {
     return otherwise;
   }
 
-  void note(String code, String sentence) {
+  void note(String code, Saying sentence) {
     sentences.put(code, sentence);
   }
 
-  void noteOf(String name, String code, Supplier<String> sentence) {
+  void noteOf(String name, String code, Supplier<Saying> sentence) {
     sentences.computeIfAbsent(code, first -> sentence.get());
     whom.computeIfAbsent(code, first -> new ArrayList<>()).add(name);
   }
@@ -46,17 +47,19 @@ final class Defaults {
     List<Note> notes = new ArrayList<>();
     sentences.forEach(
         (code, sentence) ->
-            notes.add(new Note(code, sentence + names(whom.getOrDefault(code, List.of())))));
+            notes.add(new Note(code, concerning(sentence, whom.getOrDefault(code, List.of())))));
     return notes;
   }
 
-  private static String names(List<String> names) {
+  private static Saying concerning(Saying sentence, List<String> names) {
     if (names.isEmpty()) {
-      return "";
+      return sentence;
     }
-    String named = ": " + String.join("; ", names.subList(0, Math.min(MOST_NAMED, names.size())));
-    return names.size() <= MOST_NAMED
-        ? named
-        : named + " and " + (names.size() - MOST_NAMED) + " more";
+    int more = Math.max(0, names.size() - MOST_NAMED);
+    return Saying.of("default.concerning")
+        .with("sentence", sentence)
+        .with("names", names.subList(0, names.size() - more))
+        .with("others", more > 0)
+        .with("more", more);
   }
 }

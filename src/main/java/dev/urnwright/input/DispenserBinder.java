@@ -2,6 +2,7 @@ package dev.urnwright.input;
 
 import dev.urnwright.event.Dispenser;
 import dev.urnwright.quantity.Volume;
+import dev.urnwright.wording.Saying;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -60,7 +61,7 @@ final class DispenserBinder {
                 map.read(COUNT),
                 1,
                 "default-dispenser-count",
-                () -> "Where no count is given, there is 1\u00a0dispenser of a kind");
+                () -> Saying.of("default.dispenser-count"));
     Volume nothing = Volume.ofLitres(0);
     Volume heel =
         binding
@@ -70,10 +71,7 @@ final class DispenserBinder {
                 map.read(HEEL),
                 nothing,
                 "default-heel",
-                () ->
-                    "Where no heel is given, "
-                        + binding.display().volume(nothing)
-                        + " stay in a dispenser");
+                () -> Saying.of("default.heel").with("heel", binding.display().volume(nothing)));
     Optional<Volume> capacity = map.read(CAPACITY);
     Optional<Duration> hold = map.read(HOLD);
     Optional<Double> cooling = map.read(COOLING);

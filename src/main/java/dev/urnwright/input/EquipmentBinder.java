@@ -4,9 +4,11 @@ import dev.urnwright.event.Brewer;
 import dev.urnwright.event.Circuit;
 import dev.urnwright.event.Dispenser;
 import dev.urnwright.event.Equipment;
+import dev.urnwright.quantity.Figure;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.UnitSystem;
 import dev.urnwright.quantity.Volume;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,7 +54,9 @@ final class EquipmentBinder {
         event.read(SCALE_STEP),
         us ? US_STEP : METRIC_STEP,
         "default-scale-step",
-        () -> "The scale is read to " + (us ? "0.1\u00a0oz" : "5\u00a0g"));
+        () ->
+            Saying.of("default.scale-step")
+                .with("step", us ? new Figure("0.1", "oz") : new Figure("5", "g")));
   }
 
   Equipment bind(MapReader event) {
@@ -65,7 +69,8 @@ final class EquipmentBinder {
                 us ? US_MARK : METRIC_MARK,
                 "default-jug-mark",
                 () ->
-                    "The measuring jug is read to " + (us ? "0.5\u00a0fl\u00a0oz" : "10\u00a0ml"));
+                    Saying.of("default.jug-mark")
+                        .with("mark", binding.display().volume(us ? US_MARK : METRIC_MARK)));
     List<Circuit> circuits = circuits(event);
     return new Equipment(
         brewers(event),

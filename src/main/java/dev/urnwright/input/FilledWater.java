@@ -4,6 +4,7 @@ import dev.urnwright.quantity.Dimension;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Measure;
 import dev.urnwright.quantity.Temperature;
+import dev.urnwright.wording.Saying;
 
 /** Brew water that may have been given by volume. */
 final class FilledWater {
@@ -26,8 +27,8 @@ final class FilledWater {
             whose,
             "water-by-volume",
             () ->
-                "Water given by volume is weighed as it is filled in, at "
-                    + binding.display().temperature(filling));
+                Saying.of("note.water-by-volume")
+                    .with("temperature", binding.display().temperature(filling)));
     return measure.volume().massOfWaterAt(filling);
   }
 }

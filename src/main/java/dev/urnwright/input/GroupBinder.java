@@ -12,6 +12,7 @@ import dev.urnwright.quantity.Share;
 import dev.urnwright.quantity.Strength;
 import dev.urnwright.quantity.Temperature;
 import dev.urnwright.quantity.Volume;
+import dev.urnwright.wording.Saying;
 import java.util.List;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -107,9 +108,7 @@ final class GroupBinder {
     String name = given.orElse("Group " + number);
     names.add(name, map.valueOf(NAME));
     if (!map.has(NAME)) {
-      binding
-          .defaults()
-          .noteOf(name, "default-group-name", () -> "Groups without a name go by their number");
+      binding.defaults().noteOf(name, "default-group-name", () -> Saying.of("default.group-name"));
     }
     Optional<Guests> guests = guests(name, map);
     Optional<OverIceBinder.Iced> iced = ice.bind(map, SERVICE_TEMPERATURE);
@@ -141,17 +140,14 @@ final class GroupBinder {
             map.read(DRINKERS),
             all,
             "default-drinkers",
-            () ->
-                "Where no share of drinkers is given, "
-                    + binding.display().share(all)
-                    + " of the guests drink coffee");
+            () -> Saying.of("default.drinkers").with("share", binding.display().share(all)));
     double cupsEach =
         defaults.fill(
             name,
             map.read(CUPS_EACH),
             1.0,
             "default-cups-each",
-            () -> "Where no cups each are given, every drinker takes 1\u00a0cup");
+            () -> Saying.of("default.cups-each"));
     return map.read(HEADCOUNT).map(headcount -> new Guests(headcount, drinkers, cupsEach));
   }
 
@@ -176,13 +172,7 @@ final class GroupBinder {
     Optional<TimeWindow> window = map.read(SERVE);
     Optional<Arrivals> arrivals = map.read(ARRIVALS);
     if (window.isPresent() && !map.has(ARRIVALS)) {
-      binding
-          .defaults()
-          .noteOf(
-              name,
-              "default-arrivals",
-              () ->
-                  "Where no arrivals are given, guests come evenly over the time they are served");
+      binding.defaults().noteOf(name, "default-arrivals", () -> Saying.of("default.arrivals"));
     }
     if (!map.has(SERVE) && map.has(ARRIVALS)) {
       binding

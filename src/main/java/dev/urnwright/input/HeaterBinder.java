@@ -4,6 +4,7 @@ import dev.urnwright.event.Kitchen.Heater;
 import dev.urnwright.quantity.Power;
 import dev.urnwright.quantity.Share;
 import dev.urnwright.quantity.Volume;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -72,7 +73,7 @@ final class HeaterBinder {
             map.read(COUNT),
             1,
             "default-heater-count",
-            () -> "Where no count is given, there is 1\u00a0heater of a kind");
+            () -> Saying.of("default.heater-count"));
     Share efficiency =
         use.fill(
             use.timed(),
@@ -81,9 +82,8 @@ final class HeaterBinder {
             USUAL_EFFICIENCY,
             "default-efficiency",
             () ->
-                "Where no efficiency is given, "
-                    + binding.display().share(USUAL_EFFICIENCY)
-                    + " of a heater's power reaches its water");
+                Saying.of("default.efficiency")
+                    .with("share", binding.display().share(USUAL_EFFICIENCY)));
     Optional<Located<String>> circuit = map.read(CIRCUIT);
     circuit.ifPresent(named -> References.check(named, "circuit", circuits, binding.problems()));
     if (name.isEmpty() || capacity.isEmpty() || power.isEmpty()) {

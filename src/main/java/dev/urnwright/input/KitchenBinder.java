@@ -3,11 +3,12 @@ package dev.urnwright.input;
 import dev.urnwright.event.Kitchen;
 import dev.urnwright.event.Kitchen.Handling;
 import dev.urnwright.event.Kitchen.Heater;
+import dev.urnwright.quantity.Figure;
+import dev.urnwright.wording.Saying;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Binds how the work is done on the day. */
@@ -65,8 +66,7 @@ final class KitchenBinder {
         event.read(KITCHEN).flatMap(node -> MapReader.of(node, FIELDS, binding.problems()));
     Optional<LocalTime> opens = map.flatMap(kitchen -> kitchen.read(OPENS));
     if (opens.isEmpty() && use.timed()) {
-      use.defaults()
-          .note("default-opens", "Work may begin as early as the run needs it: no opening time");
+      use.defaults().note("default-opens", Saying.of("default.opens"));
     }
     Handling handling = handling(map, stations);
     return new Kitchen(
@@ -83,41 +83,37 @@ final class KitchenBinder {
             use.timed(),
             map.flatMap(kitchen -> kitchen.read(TURNAROUND)),
             USUAL.turnaround(),
-            "default-turnaround",
-            minutes -> "A brewer is emptied and reloaded in " + minutes),
+            "default-turnaround"),
         time(
             use.timed(),
             map.flatMap(kitchen -> kitchen.read(TRANSFER)),
             USUAL.transfer(),
-            "default-transfer",
-            minutes -> "A dispenser is filled in " + minutes),
+            "default-transfer"),
         time(
             use.elsewhere(stations),
             map.flatMap(kitchen -> kitchen.read(CARRY)),
             USUAL.carry(),
-            "default-carry",
-            minutes -> "Where no carrying time is given, the way to a station takes " + minutes),
+            "default-carry"),
         time(
             use.dispensers(),
             map.flatMap(kitchen -> kitchen.read(CLEANING)),
             USUAL.cleaning(),
-            "default-cleaning",
-            minutes -> "A dispenser that came back is cleaned in " + minutes),
+            "default-cleaning"),
         time(
             use.iced(),
             map.flatMap(kitchen -> kitchen.read(COOLING)),
             USUAL.cooling(),
-            "default-cooling",
-            minutes -> "Concentrate for iced groups is cooled for " + minutes));
+            "default-cooling"));
   }
 
-  private Duration time(
-      boolean matters,
-      Optional<Duration> given,
-      Duration usual,
-      String code,
-      Function<String, String> sentence) {
+  private Duration time(boolean matters, Optional<Duration> given, Duration usual, String code) {
     return use.fill(
-        matters, given, usual, code, () -> sentence.apply(usual.toMinutes() + "\u00a0min"));
+        matters,
+        given,
+        usual,
+        code,
+        () ->
+            Saying.of(code.replaceFirst("-", "."))
+                .with("time", new Figure(Long.toString(usual.toMinutes()), "min")));
   }
 }

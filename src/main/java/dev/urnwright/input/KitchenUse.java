@@ -2,6 +2,7 @@ package dev.urnwright.input;
 
 import dev.urnwright.event.Equipment;
 import dev.urnwright.event.GuestGroup;
+import dev.urnwright.wording.Saying;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
@@ -53,7 +54,7 @@ record KitchenUse(Defaults defaults, List<GuestGroup> groups, Equipment equipmen
 
   /** What was given, else the default, noted if it matters. */
   <T> T fill(
-      boolean matters, Optional<T> given, T otherwise, String code, Supplier<String> sentence) {
+      boolean matters, Optional<T> given, T otherwise, String code, Supplier<Saying> sentence) {
     return matters ? defaults.fill(given, otherwise, code, sentence) : given.orElse(otherwise);
   }
 
@@ -64,7 +65,7 @@ record KitchenUse(Defaults defaults, List<GuestGroup> groups, Equipment equipmen
       Optional<T> given,
       T otherwise,
       String code,
-      Supplier<String> sentence) {
+      Supplier<Saying> sentence) {
     return matters
         ? defaults.fill(name, given, otherwise, code, sentence)
         : given.orElse(otherwise);

@@ -10,6 +10,7 @@ import dev.urnwright.quantity.MeasureRange;
 import dev.urnwright.quantity.Strength;
 import dev.urnwright.quantity.Unit;
 import dev.urnwright.quantity.UnitSystem;
+import dev.urnwright.wording.Saying;
 import java.util.List;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -51,7 +52,7 @@ final class PrintBinder {
 
   static UnitSystem units(MapReader event, Defaults defaults) {
     return defaults.fill(
-        event.read(UNITS), UnitSystem.METRIC, "default-units", () -> "Sheets print metric units");
+        event.read(UNITS), UnitSystem.METRIC, "default-units", () -> Saying.of("default.units"));
   }
 
   Print bind(MapReader event) {
@@ -65,7 +66,7 @@ final class PrintBinder {
                 usual,
                 "default-paper",
                 () ->
-                    "Sheets are laid out for " + (usual == Paper.A4 ? "A4" : "Letter") + " paper");
+                    Saying.of("default.paper").with("paper", usual == Paper.A4 ? "A4" : "Letter"));
     return new Print(units, paper, window(event));
   }
 
@@ -79,22 +80,18 @@ final class PrintBinder {
           .defaults()
           .note(
               "default-window-strength",
-              "A cup is usually liked from "
-                  + binding.display().strength(Window.USUAL.weakest())
-                  + " to "
-                  + binding.display().strength(Window.USUAL.strongest())
-                  + " strong");
+              Saying.of("default.window-strength")
+                  .with("weakest", binding.display().strength(Window.USUAL.weakest()))
+                  .with("strongest", binding.display().strength(Window.USUAL.strongest())));
     }
     if (extractions.isEmpty()) {
       binding
           .defaults()
           .note(
               "default-window-extraction",
-              "A cup is usually liked when "
-                  + binding.display().extraction(Window.USUAL.leastExtracted())
-                  + " to "
-                  + binding.display().extraction(Window.USUAL.mostExtracted())
-                  + " of the coffee is extracted");
+              Saying.of("default.window-extraction")
+                  .with("least", binding.display().extraction(Window.USUAL.leastExtracted()))
+                  .with("most", binding.display().extraction(Window.USUAL.mostExtracted())));
     }
     return new Window(
         strengths.map(range -> strength(range.low())).orElse(Window.USUAL.weakest()),

@@ -9,6 +9,7 @@ import dev.urnwright.quantity.Absorption;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Extraction;
 import dev.urnwright.quantity.Share;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -61,7 +62,7 @@ final class ProfileBinder {
             map.read(METHOD),
             Method.PERCOLATION,
             "default-method",
-            () -> "Where no method is given, water passes through the coffee (percolation)");
+            () -> Saying.of("default.method"));
     Share steamLoss =
         defaults.fill(
             coffee,
@@ -69,9 +70,8 @@ final class ProfileBinder {
             Share.ofPercent(0),
             "default-steam-loss",
             () ->
-                "Where no steam loss is given, "
-                    + binding.display().share(Share.ofPercent(0))
-                    + " of the brew water is lost as vapour");
+                Saying.of("default.steam-loss")
+                    .with("share", binding.display().share(Share.ofPercent(0))));
     map.oneOf(REFERENCE, EXTRACTION);
     Optional<ReferenceBrew> reference =
         map.read(REFERENCE).flatMap(node -> references.bind(coffee, node));
@@ -83,9 +83,8 @@ final class ProfileBinder {
           coffee,
           "default-extraction",
           () ->
-              "Where neither a reference nor an extraction is given, "
-                  + binding.display().extraction(BrewModel.USUAL_EXTRACTION)
-                  + " of the coffee is taken to be extracted");
+              Saying.of("default.extraction")
+                  .with("extraction", binding.display().extraction(BrewModel.USUAL_EXTRACTION)));
     }
     if (map.has(REFERENCE) && reference.isEmpty()) {
       return Optional.empty();

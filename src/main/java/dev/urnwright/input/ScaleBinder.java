@@ -7,6 +7,7 @@ import dev.urnwright.event.Print;
 import dev.urnwright.problem.Location;
 import dev.urnwright.quantity.Dimension;
 import dev.urnwright.quantity.Display;
+import dev.urnwright.quantity.Figure;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Measure;
 import dev.urnwright.quantity.Share;
@@ -21,6 +22,7 @@ import dev.urnwright.scale.ScaleRequest.Reference;
 import dev.urnwright.scale.ScaleRequest.Target;
 import dev.urnwright.scale.ScaleRequest.Trial;
 import dev.urnwright.scale.ScaleRequest.Wish;
+import dev.urnwright.wording.Saying;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -136,8 +138,8 @@ final class ScaleBinder {
             USUAL_FILLING,
             "default-filling-temperature",
             () ->
-                "Brew water measured by volume is at "
-                    + binding.display().temperature(USUAL_FILLING));
+                Saying.of("default.filling-temperature")
+                    .with("temperature", binding.display().temperature(USUAL_FILLING)));
     FilledWater filled = new FilledWater(binding, filling);
     String coffee = map.read(COFFEE).or(() -> name).orElse("");
     Brewing brewing = brewing(map, coffee, binding);
@@ -172,7 +174,9 @@ final class ScaleBinder {
         map.read(EquipmentBinder.SCALE_STEP),
         us ? Mass.ofOunces(0.1) : Mass.ofGrams(1),
         "default-scale-step",
-        () -> "The scale is read to " + (us ? "0.1\u00a0oz" : "1\u00a0g"));
+        () ->
+            Saying.of("default.scale-step")
+                .with("step", us ? new Figure("0.1", "oz") : new Figure("1", "g")));
   }
 
   private static Brewing brewing(MapReader map, String coffee, Binding binding) {
@@ -183,13 +187,13 @@ final class ScaleBinder {
             map.read(ProfileBinder.METHOD),
             Method.PERCOLATION,
             "default-method",
-            () -> "Where no method is given, water passes through the coffee (percolation)"),
+            () -> Saying.of("default.method")),
         defaults.fill(
             coffee,
             map.read(ProfileBinder.STEAM_LOSS),
             Share.ofPercent(0),
             "default-steam-loss",
-            () -> "Where no steam loss is given, none of the brew water is lost as vapour"),
+            () -> Saying.of("default.no-steam-loss")),
         map.read(ProfileBinder.ABSORPTION),
         defaults.fill(
             coffee,
@@ -197,8 +201,10 @@ final class ScaleBinder {
             USUAL_DENSITY,
             "default-bulk-density",
             () ->
-                "Ground coffee is taken to weigh 0.40\u00a0g/ml, dry and loose (published pairs of"
-                    + " weight and volume give 0.38\u00a0to\u00a00.43)"));
+                Saying.of("default.bulk-density")
+                    .with("density", new Figure("0.40", "g/ml"))
+                    .with("least", Figure.bare("0.38"))
+                    .with("most", Figure.bare("0.43"))));
   }
 
   private Optional<Reference> reference(Node node, Binding binding, FilledWater filled) {
@@ -257,9 +263,7 @@ final class ScaleBinder {
     Optional<Mass> beverage =
         make.flatMap(wish -> wish.read(MAKE_BEVERAGE)).map(measure -> beverage(measure, binding));
     if (beverage.isEmpty()) {
-      binding
-          .defaults()
-          .note("default-make", "Where no beverage is asked for, the brewer makes a full batch");
+      binding.defaults().note("default-make", Saying.of("default.make"));
     }
     return new Wish(beverage, make.flatMap(wish -> wish.read(MAKE_STRENGTH)));
   }
@@ -272,8 +276,8 @@ final class ScaleBinder {
         .defaults()
         .note(
             "beverage-by-volume",
-            "Beverage asked for by volume is measured hot, at "
-                + binding.display().temperature(FRESH));
+            Saying.of("note.beverage-by-volume")
+                .with("temperature", binding.display().temperature(FRESH)));
     return measure.volume().massOfWaterAt(FRESH);
   }
 

@@ -4,6 +4,7 @@ import dev.urnwright.event.Provision;
 import dev.urnwright.event.Serving;
 import dev.urnwright.quantity.Share;
 import dev.urnwright.quantity.Temperature;
+import dev.urnwright.wording.Saying;
 import java.util.Optional;
 
 /** Binds what holds for all groups. */
@@ -53,11 +54,10 @@ final class ServingBinder {
                 event.read(SPILL),
                 none,
                 "default-spill",
-                () -> "Nothing is spilled: " + binding.display().share(none)),
-        temperature(event, SERVICE_TEMPERATURE, USUAL_SERVICE, "Coffee is served at "),
-        temperature(event, BYPASS_TEMPERATURE, USUAL_BYPASS, "Bypass water is added at "),
-        temperature(
-            event, FILLING_TEMPERATURE, USUAL_FILLING, "Brew water measured by volume is at "));
+                () -> Saying.of("default.spill").with("share", binding.display().share(none))),
+        temperature(event, SERVICE_TEMPERATURE, USUAL_SERVICE),
+        temperature(event, BYPASS_TEMPERATURE, USUAL_BYPASS),
+        temperature(event, FILLING_TEMPERATURE, USUAL_FILLING));
   }
 
   private Provision provision(MapReader event) {
@@ -70,17 +70,19 @@ final class ServingBinder {
             level.or(() -> overage),
             new Provision.Mean(),
             "default-provision",
-            () -> "As many cups are planned as are drunk on average, rounded up");
+            () -> Saying.of("default.provision"));
   }
 
-  private Temperature temperature(
-      MapReader event, Field<Temperature> field, Temperature usual, String sentence) {
+  private Temperature temperature(MapReader event, Field<Temperature> field, Temperature usual) {
+    String name = field.name().replace('_', '-');
     return binding
         .defaults()
         .fill(
             event.read(field),
             usual,
-            "default-" + field.name().replace('_', '-'),
-            () -> sentence + binding.display().temperature(usual));
+            "default-" + name,
+            () ->
+                Saying.of("default." + name)
+                    .with("temperature", binding.display().temperature(usual)));
   }
 }

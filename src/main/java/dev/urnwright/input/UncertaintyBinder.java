@@ -10,6 +10,7 @@ import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Share;
 import dev.urnwright.quantity.Strength;
 import dev.urnwright.quantity.Unit;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -69,7 +70,7 @@ final class UncertaintyBinder {
 
   private final Binding binding;
   private final Display display;
-  private final List<String> assumed = new ArrayList<>();
+  private final List<Saying> assumed = new ArrayList<>();
 
   UncertaintyBinder(Binding binding) {
     this.binding = binding;
@@ -83,44 +84,28 @@ final class UncertaintyBinder {
     Uncertainties uncertainties =
         new Uncertainties(
             new Scales(
-                fill(
-                    map,
-                    SCALE,
-                    usual.scales().kitchen(),
-                    grams(usual.scales().kitchen()) + " of the scale (two readings to its step)"),
+                fill(map, SCALE, usual.scales().kitchen(), grams(usual.scales().kitchen())),
                 fill(
                     map,
                     REFERENCE_SCALE,
                     usual.scales().reference(),
-                    grams(usual.scales().reference())
-                        + " of the reference's (likewise, to the gram)")),
+                    grams(usual.scales().reference()))),
             fill(
-                map,
-                REFRACTOMETER,
-                usual.refractometer(),
-                display.strength(usual.refractometer()) + " of a refractometer (as makers claim)"),
-            fill(
-                map,
-                BREW_WATER,
-                usual.brewWater(),
-                display.share(usual.brewWater()) + " of brew water (to a mark)"),
-            fill(
-                map,
-                ABSORPTION,
-                usual.absorption(),
-                display.absorption(usual.absorption()) + " of what grounds keep (assumed)"),
-            fill(
-                map,
-                EXTRACTION,
-                usual.extraction(),
-                display.extraction(usual.extraction()) + " of what they give (assumed)"),
-            fill(map, CUP, usual.cup(), display.share(usual.cup()) + " of a cup (by eye)"));
-    if (!assumed.isEmpty()) {
-      binding
-          .defaults()
-          .note(
-              "default-uncertainty", "Standard uncertainties taken: " + String.join(", ", assumed));
-    }
+                map, REFRACTOMETER, usual.refractometer(), display.strength(usual.refractometer())),
+            fill(map, BREW_WATER, usual.brewWater(), display.share(usual.brewWater())),
+            fill(map, ABSORPTION, usual.absorption(), display.absorption(usual.absorption())),
+            fill(map, EXTRACTION, usual.extraction(), display.extraction(usual.extraction())),
+            fill(map, CUP, usual.cup(), display.share(usual.cup())));
+    assumed.stream()
+        .reduce(
+            (all, next) -> Saying.of("default.uncertainty.and").with("all", all).with("next", next))
+        .ifPresent(
+            all ->
+                binding
+                    .defaults()
+                    .note(
+                        "default-uncertainty",
+                        Saying.of("default.uncertainty").with("assumed", all)));
     return uncertainties;
   }
 
@@ -128,10 +113,11 @@ final class UncertaintyBinder {
     return display.uncertainty(mass.grams(), Unit.GRAM);
   }
 
-  private <T> T fill(Optional<MapReader> map, Field<T> field, T usual, String written) {
+  private <T> T fill(Optional<MapReader> map, Field<T> field, T usual, Figure written) {
     Optional<T> given = map.flatMap(reader -> reader.read(field));
     if (given.isEmpty()) {
-      assumed.add(written);
+      assumed.add(
+          Saying.of("default.uncertainty." + field.name().replace('_', '-')).with("size", written));
     }
     return given.orElse(usual);
   }

@@ -3,6 +3,7 @@ package dev.urnwright.input;
 import dev.urnwright.event.Kitchen.WaterCare;
 import dev.urnwright.quantity.Temperature;
 import dev.urnwright.quantity.Volume;
+import dev.urnwright.wording.Saying;
 import java.util.Optional;
 
 /** Binds how warm things are in the kitchen, and what rinsing takes. */
@@ -40,41 +41,37 @@ final class WaterCareBinder {
             use.timed() && heaters,
             map.flatMap(kitchen -> kitchen.read(TAP)),
             USUAL.tap(),
-            "default-tap",
-            "Heaters are filled from the tap at "),
+            "default-tap"),
         temperature(
-            use.hot(),
-            map.flatMap(kitchen -> kitchen.read(AIR)),
-            USUAL.air(),
-            "default-air",
-            "The air around the dispensers is at "),
+            use.hot(), map.flatMap(kitchen -> kitchen.read(AIR)), USUAL.air(), "default-air"),
         temperature(
             use.hot(),
             map.flatMap(kitchen -> kitchen.read(CONCENTRATE)),
             USUAL.concentrate(),
-            "default-concentrate-temperature",
-            "Concentrate leaves the brewer at "),
+            "default-concentrate-temperature"),
         use.fill(
             use.timed(),
             map.flatMap(kitchen -> kitchen.read(RINSE)),
             USUAL.rinse(),
             "default-rinse",
-            () -> "Filters are not rinsed: no hot water is counted for it"),
+            () -> Saying.of("default.rinse")),
         use.fill(
             use.hot() && use.dispensers(),
             map.flatMap(kitchen -> kitchen.read(PREHEAT)),
             USUAL.preheat(),
             "default-preheat",
-            () -> "Dispensers are rinsed hot before they are filled"));
+            () -> Saying.of("default.preheat")));
   }
 
   private Temperature temperature(
-      boolean matters,
-      Optional<Temperature> given,
-      Temperature usual,
-      String code,
-      String sentence) {
+      boolean matters, Optional<Temperature> given, Temperature usual, String code) {
     return use.fill(
-        matters, given, usual, code, () -> sentence + binding.display().temperature(usual));
+        matters,
+        given,
+        usual,
+        code,
+        () ->
+            Saying.of(code.replaceFirst("-", "."))
+                .with("temperature", binding.display().temperature(usual)));
   }
 }

@@ -9,6 +9,8 @@ import dev.urnwright.quantity.Absorption;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Extraction;
+import dev.urnwright.quantity.Figure;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -61,67 +63,52 @@ public final class Lessons {
 
   private List<Note> notes(String coffee, Fit fit) {
     List<Note> notes = new ArrayList<>();
-    fit.absorption().ifPresent(kept -> notes.add(new Note(NOTE, coffee + ": " + absorption(kept))));
+    fit.absorption().ifPresent(kept -> notes.add(note(coffee, absorption(kept))));
     fit.extraction().stream()
         .filter(Fit.Point::brewed)
-        .forEach(
-            point ->
-                notes.add(
-                    new Note(NOTE, coffee + ": " + extraction(point.ratio(), point.extraction()))));
+        .forEach(point -> notes.add(note(coffee, extraction(point.ratio(), point.extraction()))));
     fit.odd()
         .forEach(
             odd ->
                 notes.add(
                     new Note(
                         NOTE,
-                        coffee
-                            + ", "
-                            + odd.name()
-                            + ": "
-                            + odd.reason()
-                            + (odd.counted() ? "" : ". It was left out"))));
+                        Saying.of("journal.odd")
+                            .with("coffee", coffee)
+                            .with("entry", odd.name())
+                            .with("reason", odd.reason())
+                            .with("leftOut", !odd.counted()))));
     return notes;
+  }
+
+  private static Note note(String coffee, Saying learned) {
+    return new Note(NOTE, Saying.of("journal.of").with("coffee", coffee).with("learned", learned));
   }
 
   /**
    * Such as: of 7 batches the grounds keep 2.18 g/g (2.10 g/g to 2.26 g/g), 0.08 g/g more than …
    */
-  public String absorption(Learned<Absorption> kept) {
+  public Saying absorption(Learned<Absorption> kept) {
     double moved = kept.value().gramsPerGram() - kept.before().gramsPerGram();
-    return "by the journal's "
-        + batches(kept.entries())
-        + " the grounds keep "
-        + display.absorption(kept.value())
-        + " ("
-        + display.absorption(kept.low())
-        + " to "
-        + display.absorption(kept.high())
-        + "), "
-        + display.absorption(Absorption.ofGramsPerGram(Math.abs(moved)))
-        + (moved < 0 ? " less" : " more")
-        + " than without it";
+    return Saying.of("journal.absorption")
+        .with("batches", kept.entries())
+        .with("kept", display.absorption(kept.value()))
+        .with("low", display.absorption(kept.low()))
+        .with("high", display.absorption(kept.high()))
+        .with("moved", display.absorption(Absorption.ofGramsPerGram(Math.abs(moved))))
+        .with("less", moved < 0);
   }
 
   /** The same of the extraction at a ratio. */
-  public String extraction(BrewRatio ratio, Learned<Extraction> extraction) {
+  public Saying extraction(BrewRatio ratio, Learned<Extraction> extraction) {
     double moved = extraction.value().fraction() - extraction.before().fraction();
-    return "by the journal's "
-        + batches(extraction.entries())
-        + " the extraction at "
-        + display.ratio(ratio)
-        + " is "
-        + display.extraction(extraction.value())
-        + " ("
-        + display.extraction(extraction.low())
-        + " to "
-        + display.extraction(extraction.high())
-        + "), "
-        + display.extraction(Extraction.ofFraction(Math.abs(moved)))
-        + (moved < 0 ? " less" : " more")
-        + " than without it";
-  }
-
-  private static String batches(int entries) {
-    return entries == 1 ? "one batch" : entries + " batches";
+    return Saying.of("journal.extraction")
+        .with("batches", extraction.entries())
+        .with("ratio", Figure.bare(display.ratio(ratio)))
+        .with("extraction", display.extraction(extraction.value()))
+        .with("low", display.extraction(extraction.low()))
+        .with("high", display.extraction(extraction.high()))
+        .with("moved", display.extraction(Extraction.ofFraction(Math.abs(moved))))
+        .with("less", moved < 0);
   }
 }

@@ -13,6 +13,7 @@ import dev.urnwright.quantity.Absorption;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Extraction;
 import dev.urnwright.quantity.Share;
+import dev.urnwright.wording.Saying;
 import java.util.Optional;
 
 /**
@@ -101,12 +102,10 @@ record CoffeeModel(
           other ->
               findings.note(
                   "absorption-given",
-                  coffee.name()
-                      + ": planned with the absorption you gave, "
-                      + findings.display().absorption(given.get())
-                      + ", not with the reference brew's "
-                      + findings.display().absorption(other)
-                      + "."));
+                  Saying.of("note.absorption-given")
+                      .with("coffee", coffee.name())
+                      .with("given", findings.display().absorption(given.get()))
+                      .with("weighed", findings.display().absorption(other))));
       return given.get();
     }
     if (weighed.isPresent()) {
@@ -115,10 +114,9 @@ record CoffeeModel(
     Absorption usual = method(coffee.profile()).usualAbsorption();
     findings.note(
         "absorption-assumed",
-        coffee.name()
-            + ": the grounds are assumed to keep "
-            + findings.display().absorption(usual)
-            + ", since no beverage was weighed. Weigh one batch to be sure.");
+        Saying.of("note.absorption-assumed")
+            .with("coffee", coffee.name())
+            .with("kept", findings.display().absorption(usual)));
     return usual;
   }
 
@@ -129,10 +127,9 @@ record CoffeeModel(
         && profile.extraction().isEmpty()) {
       findings.note(
           "extraction-assumed",
-          coffee.name()
-              + ": an extraction of "
-              + findings.display().extraction(BrewModel.USUAL_EXTRACTION)
-              + " is assumed. Weigh and read one batch to be sure.");
+          Saying.of("note.extraction-assumed")
+              .with("coffee", coffee.name())
+              .with("extraction", findings.display().extraction(BrewModel.USUAL_EXTRACTION)));
     }
   }
 }

@@ -5,6 +5,7 @@ import dev.urnwright.event.GuestGroup;
 import dev.urnwright.event.Purchases.Costing;
 import dev.urnwright.quantity.Money;
 import dev.urnwright.quantity.Share;
+import dev.urnwright.wording.Saying;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -21,7 +22,7 @@ import java.util.stream.Stream;
  * @param bought what is bought at a known price
  * @param others costs that don't come in packs
  * @param total of both
- * @param leftOut what has to be bought at a price that nobody told: not in the total
+ * @param unpriced what has to be bought at a price that nobody told: not in the total
  * @param heads whom the total is shared among
  * @param quote what the client pays; empty without a margin, or while anything is left out
  */
@@ -29,14 +30,19 @@ public record Costs(
     List<Line> bought,
     List<Line> others,
     Money total,
-    List<String> leftOut,
+    List<Saying> unpriced,
     Heads heads,
     Optional<Quote> quote) {
   /** Copies the lists. */
   public Costs {
     bought = List.copyOf(bought);
     others = List.copyOf(others);
-    leftOut = List.copyOf(leftOut);
+    unpriced = List.copyOf(unpriced);
+  }
+
+  /** What has to be bought at a price that nobody told, in English. */
+  public List<String> leftOut() {
+    return unpriced.stream().map(Saying::toString).toList();
   }
 
   /** The costs of what is bought and of the rest; empty when no price at all is known. */
@@ -51,8 +57,8 @@ public record Costs(
         event.purchases().costing().others().stream()
             .map(other -> new Line(other.name(), other.amount().rounded()))
             .toList();
-    List<String> leftOut =
-        shopping.stream().filter(ShoppingLine::isUnpriced).map(ShoppingLine::item).toList();
+    List<Saying> unpriced =
+        shopping.stream().filter(ShoppingLine::isUnpriced).map(ShoppingLine::what).toList();
     Heads heads = Heads.of(event, coffees);
     return Stream.concat(bought.stream(), others.stream())
         .map(Line::cost)
@@ -63,9 +69,9 @@ public record Costs(
                     bought,
                     others,
                     total,
-                    leftOut,
+                    unpriced,
                     heads,
-                    leftOut.isEmpty()
+                    unpriced.isEmpty()
                         ? Quote.of(total, event.purchases().costing(), heads)
                         : Optional.empty()));
   }

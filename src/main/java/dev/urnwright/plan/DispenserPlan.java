@@ -9,6 +9,7 @@ import dev.urnwright.quantity.Volume;
 import dev.urnwright.schedule.DispenserChoice;
 import dev.urnwright.schedule.DispenserChoice.Chosen;
 import dev.urnwright.schedule.DispenserChoice.Pace;
+import dev.urnwright.wording.Saying;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -55,9 +56,7 @@ final class DispenserPlan {
   Map<GroupNeed, Chosen> choose(List<GroupNeed> needs) {
     IdentityHashMap<GroupNeed, Chosen> chosen = new IdentityHashMap<>();
     if (event.equipment().dispensers().isEmpty()) {
-      findings.note(
-          "no-dispensers",
-          "No dispensers are listed: each coffee of a group is mixed in one vessel of your own.");
+      findings.note("no-dispensers", Saying.of("note.no-dispensers"));
       return chosen;
     }
     DispenserChoice choice = new DispenserChoice(event.equipment().dispensers());
@@ -132,34 +131,24 @@ final class DispenserPlan {
     if (minutes > 0) {
       findings.caution(
           "queue",
-          need.group().name()
-              + " ("
-              + need.coffee().name()
-              + "): "
-              + chosen.taps()
-              + (chosen.taps() == 1 ? " tap" : " taps")
-              + " for "
-              + timetable.busiest(need.group(), cups)
-              + " cups a minute: the queue is about "
-              + minutes
-              + " min at its longest. "
-              + needed
-              + " of "
-              + chosen.dispenser().name()
-              + " side by side would spare it, or a longer time to serve.");
+          Saying.of("caution.queue")
+              .with("group", need.group().name())
+              .with("coffee", need.coffee().name())
+              .with("taps", chosen.taps())
+              .with("pace", timetable.busiest(need.group(), cups))
+              .with("minutes", minutes)
+              .with("needed", needed)
+              .with("dispenser", chosen.dispenser().name()));
     }
   }
 
   private void refill(Dispenser dispenser, int fills) {
     findings.caution(
         "refill",
-        dispenser.name()
-            + ": "
-            + fills
-            + " fills for "
-            + dispenser.count()
-            + " of them. They must come back, be emptied and rinsed, and be filled again; never with"
-            + " another coffee unrinsed.");
+        Saying.of("caution.refill")
+            .with("dispenser", dispenser.name())
+            .with("fills", fills)
+            .with("count", dispenser.count()));
   }
 
   private Problem tooManyFills(GroupNeed need, Chosen chosen, Volume slack) {

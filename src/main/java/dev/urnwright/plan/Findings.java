@@ -4,6 +4,7 @@ import dev.urnwright.event.Event;
 import dev.urnwright.event.Note;
 import dev.urnwright.problem.Problem;
 import dev.urnwright.quantity.Display;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -39,17 +40,17 @@ final class Findings {
     problems.add(problem);
   }
 
-  void caution(String code, String text) {
-    cautions.add(new Note(code, text));
+  void caution(String code, Saying saying) {
+    cautions.add(new Note(code, saying));
   }
 
   /** Asks about what was hardly meant. */
-  void question(String text) {
-    caution(Note.QUESTION, text);
+  void question(Saying saying) {
+    caution(Note.QUESTION, saying);
   }
 
-  void note(String code, String text) {
-    notes.add(new Note(code, text));
+  void note(String code, Saying saying) {
+    notes.add(new Note(code, saying));
   }
 
   List<Problem> problems() {

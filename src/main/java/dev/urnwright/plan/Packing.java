@@ -1,5 +1,7 @@
 package dev.urnwright.plan;
 
+import static java.util.stream.Collectors.joining;
+
 import dev.urnwright.event.Brewer;
 import dev.urnwright.event.Circuit;
 import dev.urnwright.event.Dispenser;
@@ -9,8 +11,10 @@ import dev.urnwright.event.Supply;
 import dev.urnwright.plan.PackingLine.Part;
 import dev.urnwright.quantity.Amount;
 import dev.urnwright.quantity.Display;
+import dev.urnwright.quantity.Figure;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Power;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,7 +22,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /** What to take along: what the plan uses, counted, and the short rest that every event needs. */
 final class Packing {
@@ -37,7 +40,7 @@ final class Packing {
     brewing();
     serving();
     measuring();
-    plan.shopping().forEach(line -> add(Part.USED_UP, line.item(), line.amount(), ""));
+    plan.shopping().forEach(line -> add(Part.USED_UP, line.what(), line.amount()));
     besides();
     return List.copyOf(lines);
   }
@@ -52,35 +55,33 @@ final class Packing {
       if (used > 0) {
         add(
             Part.BREWING,
-            brewer.name(),
+            Saying.verbatim(brewer.name()),
             Amount.ofPieces(used),
             supply(brewer.supply().power(), brewer.supply().circuit()));
         if (!suppliedPerBatch(brewer)) {
           add(
               Part.BREWING,
-              "Filters for " + brewer.name(),
+              Saying.of("pack.filters").with("brewer", brewer.name()),
               Amount.ofPieces(batches.size()),
-              "one a batch, and some to spare");
+              Saying.of("pack.filters.how"));
         }
       }
     }
-    add(Part.BREWING, "Grinder, unless the coffee comes ground", "");
+    add(Part.BREWING, "grinder");
     for (Heater heater : event.kitchen().heaters()) {
       add(
           Part.BREWING,
-          heater.name(),
+          Saying.verbatim(heater.name()),
           Amount.ofPieces(heater.count()),
           supply(Optional.of(heater.power()), heater.circuit()));
     }
     for (Circuit circuit : event.equipment().circuits()) {
       add(
           Part.BREWING,
-          "Sockets on " + circuit.name(),
-          String.format(
-              Locale.ROOT,
-              "%.0f\u00a0V, %.0f\u00a0A: what leads may be used on it, a licensed electrician says",
-              circuit.volts(),
-              circuit.breakerAmperes()));
+          Saying.of("pack.sockets").with("circuit", circuit.name()),
+          Saying.of("pack.sockets.how")
+              .with("volts", whole(circuit.volts(), "V"))
+              .with("amperes", whole(circuit.breakerAmperes(), "A")));
     }
   }
 
@@ -94,12 +95,19 @@ final class Packing {
                     && supply.takers().brewer().map(brewer.name()::equals).orElse(true));
   }
 
-  private static String supply(Optional<Power> power, Optional<String> circuit) {
-    List<String> parts = new ArrayList<>();
-    power.ifPresent(
-        each -> parts.add(String.format(Locale.ROOT, "%.1f\u00a0kW each", each.watts() / 1000)));
-    circuit.ifPresent(name -> parts.add("on " + name));
-    return String.join(", ", parts);
+  private static Figure whole(double value, String unit) {
+    return new Figure(String.format(Locale.ROOT, "%.0f", value), unit);
+  }
+
+  private static Saying supply(Optional<Power> power, Optional<String> circuit) {
+    Optional<Figure> each =
+        power.map(p -> new Figure(String.format(Locale.ROOT, "%.1f", p.watts() / 1000), "kW"));
+    return Saying.of("pack.supply")
+        .with("powered", each.isPresent())
+        .with("power", each.orElse(Figure.bare("")))
+        .with("both", each.isPresent() && circuit.isPresent())
+        .with("wired", circuit.isPresent())
+        .with("circuit", circuit.orElse(""));
   }
 
   private void serving() {
@@ -112,18 +120,23 @@ final class Packing {
         if (fills > 0) {
           add(
               Part.SERVING,
-              dispenser.name(),
-              Amount.ofPieces(Math.min(fills, dispenser.count())),
-              "");
+              Saying.verbatim(dispenser.name()),
+              Amount.ofPieces(Math.min(fills, dispenser.count())));
         }
       }
     }
-    add(Part.SERVING, "Labels, printed", Amount.ofPieces(plan.fills().size()), "one for each fill");
+    add(
+        Part.SERVING,
+        Saying.of("pack.labels"),
+        Amount.ofPieces(plan.fills().size()),
+        Saying.of("pack.labels.how"));
     for (CoffeePlan coffee : plan.coffees()) {
-      add(
-          Part.SERVING,
-          "Signs for " + coffee.coffee().name(),
-          coffee.coffee().decaf() ? "decaf, in large letters, at each of its stations" : "");
+      Saying sign = Saying.of("pack.signs").with("coffee", coffee.coffee().name());
+      if (coffee.coffee().decaf()) {
+        add(Part.SERVING, sign, Saying.of("pack.signs.decaf"));
+      } else {
+        lines.add(new PackingLine(Part.SERVING, sign, Optional.empty(), Optional.empty()));
+      }
     }
   }
 
@@ -143,7 +156,11 @@ final class Packing {
         }
       }
       if (!seen.isEmpty()) {
-        add(Part.SERVING, kind.name(), Amount.ofPieces(seen.size()), places(kind, stations));
+        add(
+            Part.SERVING,
+            Saying.verbatim(kind.name()),
+            Amount.ofPieces(seen.size()),
+            places(kind, stations));
       }
     }
   }
@@ -152,34 +169,39 @@ final class Packing {
     return kind.count() == 1 ? 1 : Integer.parseInt(unit.substring(kind.name().length()).strip());
   }
 
-  private static String places(Dispenser kind, Map<String, TreeSet<Integer>> stations) {
-    return stations.entrySet().stream()
-        .map(
-            entry -> {
-              String numbers =
-                  kind.count() == 1
-                      ? ""
-                      : "no. "
-                          + entry.getValue().stream()
-                              .map(number -> Integer.toString(number))
-                              .collect(Collectors.joining(", "));
-              return entry.getKey().isEmpty()
-                  ? numbers
-                  : numbers.isEmpty() ? entry.getKey() : entry.getKey() + ": " + numbers;
-            })
-        .filter(text -> !text.isEmpty())
-        .collect(Collectors.joining("; "));
+  private static Saying places(Dispenser kind, Map<String, TreeSet<Integer>> stations) {
+    return Saying.of("pack.places")
+        .with(
+            "places",
+            stations.entrySet().stream()
+                .filter(entry -> kind.count() > 1 || !entry.getKey().isEmpty())
+                .map(entry -> place(kind, entry.getKey(), entry.getValue()))
+                .toList());
+  }
+
+  private static Saying place(Dispenser kind, String station, TreeSet<Integer> numbers) {
+    if (kind.count() == 1) {
+      return Saying.verbatim(station);
+    }
+    return Saying.of(station.isEmpty() ? "pack.numbers" : "pack.numbers.at")
+        .with("station", station)
+        .with(
+            "numbers",
+            numbers.stream().map(number -> Integer.toString(number)).collect(joining(", ")));
   }
 
   private void measuring() {
     add(
         Part.MEASURING,
-        "Scale",
-        "reads to " + display.mass(event.equipment().scaleStep()) + ", with batteries");
-    add(Part.MEASURING, "Jug", "marked every " + display.volume(event.equipment().jugMark()));
-    add(Part.MEASURING, "Refractometer, or the sheet with the taste ladder", "");
-    add(Part.MEASURING, "Thermometer", "");
-    add(Part.MEASURING, "Clock or timer that everybody sees", "");
+        Saying.of("pack.scale"),
+        Saying.of("pack.scale.how").with("step", display.mass(event.equipment().scaleStep())));
+    add(
+        Part.MEASURING,
+        Saying.of("pack.jug"),
+        Saying.of("pack.jug.how").with("mark", display.volume(event.equipment().jugMark())));
+    add(Part.MEASURING, "refractometer");
+    add(Part.MEASURING, "thermometer");
+    add(Part.MEASURING, "clock");
   }
 
   private void besides() {
@@ -189,20 +211,37 @@ final class Packing {
             .reduce(Mass.ZERO, Mass::plus);
     add(
         Part.BESIDES,
-        "Bin for wet grounds",
-        "takes about " + display.mass(grounds) + " in all; let them cool, lift small bags");
-    add(Part.BESIDES, "Bins for cups and rubbish, bags", "");
-    add(Part.BESIDES, "Gloves against heat, aprons, cloths", "");
-    add(Part.BESIDES, "First-aid kit with something for burns", "");
-    add(Part.BESIDES, "These sheets, pens, tape", "");
-    event.purchases().bring().forEach(item -> add(Part.BESIDES, item, ""));
+        Saying.of("pack.grounds"),
+        Saying.of("pack.grounds.how").with("grounds", display.mass(grounds)));
+    add(Part.BESIDES, "rubbish");
+    add(Part.BESIDES, "gloves");
+    add(Part.BESIDES, "first-aid");
+    add(Part.BESIDES, "sheets");
+    event
+        .purchases()
+        .bring()
+        .forEach(
+            item ->
+                lines.add(
+                    new PackingLine(
+                        Part.BESIDES, Saying.verbatim(item), Optional.empty(), Optional.empty())));
   }
 
-  private void add(Part part, String item, Amount amount, String detail) {
-    lines.add(new PackingLine(part, item, Optional.of(amount), detail));
+  private void add(Part part, Saying what, Amount amount, Saying how) {
+    lines.add(new PackingLine(part, what, Optional.of(amount), Optional.of(how)));
   }
 
-  private void add(Part part, String item, String detail) {
-    lines.add(new PackingLine(part, item, Optional.empty(), detail));
+  private void add(Part part, Saying what, Amount amount) {
+    lines.add(new PackingLine(part, what, Optional.of(amount), Optional.empty()));
+  }
+
+  private void add(Part part, Saying what, Saying how) {
+    lines.add(new PackingLine(part, what, Optional.empty(), Optional.of(how)));
+  }
+
+  /** Something that every event needs. */
+  private void add(Part part, String thing) {
+    lines.add(
+        new PackingLine(part, Saying.of("pack." + thing), Optional.empty(), Optional.empty()));
   }
 }

@@ -1,39 +1,50 @@
 package dev.urnwright.plan;
 
 import dev.urnwright.quantity.Amount;
+import dev.urnwright.wording.Saying;
 import java.util.Optional;
 
 /**
  * Something to take along.
  *
  * @param part of the load
- * @param item what
+ * @param what to take
  * @param amount how much or how many, when the plan knows
- * @param detail numbers, circuits, stations; may be empty
+ * @param how numbers, circuits, stations, one after the other; may be none
  */
-public record PackingLine(Part part, String item, Optional<Amount> amount, String detail) {
+public record PackingLine(Part part, Saying what, Optional<Amount> amount, Optional<Saying> how) {
+  /** What, in English. */
+  public String item() {
+    return what.toString();
+  }
+
+  /** How, in English; may be empty. */
+  public String detail() {
+    return how.map(Saying::toString).orElse("");
+  }
+
   /** A part of the load. */
   public enum Part {
     /** Brewers, heaters and what they are plugged into. */
-    BREWING("Brewing and power"),
+    BREWING("pack.part.brewing"),
     /** Dispensers, labels, signs. */
-    SERVING("Serving"),
+    SERVING("pack.part.serving"),
     /** Scale, jug, refractometer, thermometer. */
-    MEASURING("Measuring"),
+    MEASURING("pack.part.measuring"),
     /** Coffee and supplies. */
-    USED_UP("Used up"),
+    USED_UP("pack.part.used-up"),
     /** Gloves, bins, and what the user adds. */
-    BESIDES("Besides");
+    BESIDES("pack.part.besides");
 
-    private final String words;
+    private final String key;
 
-    Part(String words) {
-      this.words = words;
+    Part(String key) {
+      this.key = key;
     }
 
     /** For people. */
-    public String words() {
-      return words;
+    public Saying saying() {
+      return Saying.of(key);
     }
   }
 }

@@ -5,6 +5,7 @@ import dev.urnwright.event.Event;
 import dev.urnwright.event.GuestGroup;
 import dev.urnwright.problem.Checked;
 import dev.urnwright.problem.Problem;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -46,11 +47,9 @@ public final class Planner {
         } else {
           findings.note(
               "no-cups",
-              "No cup of "
-                  + need.coffee().name()
-                  + " is planned for "
-                  + group.name()
-                  + ": so few are expected that none meets the service level.");
+              Saying.of("note.no-cups")
+                  .with("coffee", need.coffee().name())
+                  .with("group", group.name()));
         }
       }
     }

@@ -14,6 +14,7 @@ import dev.urnwright.quantity.Figure;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Strength;
 import dev.urnwright.quantity.Volume;
+import dev.urnwright.wording.Saying;
 import java.time.Duration;
 
 /**
@@ -65,15 +66,15 @@ final class Questions {
   private void ask(GuestGroup group) {
     Volume cup = group.cup().size();
     if (cup.compareTo(SMALL_CUP) < 0) {
-      ask(group.name(), "a cup of", display.volume(cup), display.volume(cup.times(10)));
+      ask("cup", group.name(), display.volume(cup), display.volume(cup.times(10)));
     } else if (cup.compareTo(LARGE_CUP) > 0) {
-      ask(group.name(), "a cup of", display.volume(cup), display.volume(cup.times(0.1)));
+      ask("cup", group.name(), display.volume(cup), display.volume(cup.times(0.1)));
     }
     Strength strength = group.strength();
     if (strength.compareTo(FAINT) < 0) {
-      ask(group.name(), "a strength of", display.strength(strength), times(strength, 10));
+      ask("strength", group.name(), display.strength(strength), times(strength, 10));
     } else if (strength.compareTo(INKY) > 0) {
-      ask(group.name(), "a strength of", display.strength(strength), times(strength, 0.1));
+      ask("strength", group.name(), display.strength(strength), times(strength, 0.1));
     }
   }
 
@@ -91,18 +92,16 @@ final class Questions {
         .ifPresent(
             dose ->
                 ask(
+                    "reference",
                     coffee.name(),
-                    "a reference brew of",
                     display.mass(dose),
                     display.mass(dose.times(0.001))));
     Absorption kept = brewing.absorption();
     if (kept.compareTo(DRY_GROUNDS) < 0 || kept.compareTo(WET_GROUNDS) > 0) {
       findings.question(
-          coffee.name()
-              + ": grounds that keep "
-              + display.absorption(kept)
-              + "? Drip grounds keep about 2\u00a0g/g and steeped ones about 3\u00a0g/g. Was all of"
-              + " the beverage weighed, without its vessel?");
+          Saying.of("question.absorption")
+              .with("coffee", coffee.name())
+              .with("kept", display.absorption(kept)));
     }
     brewing.curve().knots().stream()
         .filter(knot -> knot.extraction().compareTo(MOST_SOLUBLE) > 0)
@@ -110,25 +109,20 @@ final class Questions {
         .ifPresent(
             knot ->
                 findings.question(
-                    coffee.name()
-                        + ": an extraction of "
-                        + display.extraction(knot.extraction())
-                        + "? Hardly more than "
-                        + display.extraction(MOST_SOLUBLE)
-                        + " of coffee dissolves. Is the strength read right, and the beverage"
-                        + " weighed instead of the brew water?"));
+                    Saying.of("question.extraction")
+                        .with("coffee", coffee.name())
+                        .with("extraction", display.extraction(knot.extraction()))
+                        .with("most", display.extraction(MOST_SOLUBLE))));
   }
 
   private void ask(Brewer brewer) {
     double ratio = brewer.greatestWater().grams() / brewer.greatestDose().grams();
     if (ratio < LEAST_WATER_PER_DOSE) {
       findings.question(
-          brewer.name()
-              + ": a dose of "
-              + display.mass(brewer.greatestDose())
-              + " for "
-              + display.mass(brewer.greatestWater())
-              + " of water? Is one of them meant otherwise?");
+          Saying.of("question.brewer")
+              .with("brewer", brewer.name())
+              .with("dose", display.mass(brewer.greatestDose()))
+              .with("water", display.mass(brewer.greatestWater())));
     }
     brewer
         .cycle()
@@ -136,10 +130,9 @@ final class Questions {
         .ifPresent(
             cycle ->
                 findings.question(
-                    brewer.name()
-                        + ": a cycle of "
-                        + cycle.toMinutes()
-                        + "\u00a0min? Water runs through coffee for some minutes, not for hours."));
+                    Saying.of("question.cycle")
+                        .with("brewer", brewer.name())
+                        .with("minutes", cycle.toMinutes())));
   }
 
   private boolean allDrips() {
@@ -147,7 +140,11 @@ final class Questions {
         .allMatch(coffee -> coffee.profile().method() == Method.PERCOLATION);
   }
 
-  private void ask(String whose, String what, Figure given, Figure likely) {
-    findings.question(whose + ": " + what + " " + given + "? Did you mean " + likely + "?");
+  private void ask(String what, String whose, Figure given, Figure likely) {
+    findings.question(
+        Saying.of("question." + what)
+            .with("whose", whose)
+            .with("given", given)
+            .with("likely", likely));
   }
 }

@@ -4,7 +4,9 @@ import dev.urnwright.brew.BrewModel;
 import dev.urnwright.event.ConcentrateWish;
 import dev.urnwright.problem.Problem;
 import dev.urnwright.quantity.BrewRatio;
+import dev.urnwright.quantity.Figure;
 import dev.urnwright.quantity.Strength;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -130,15 +132,12 @@ final class RatioChoice {
             .orElseThrow();
     findings.note(
         "ratio-chosen",
-        model.coffee().name()
-            + ": brewed at "
-            + findings.display().ratio(chosen)
-            + ", the ratio from "
-            + findings.display().ratio(range.strongest())
-            + " to "
-            + findings.display().ratio(range.weakest())
-            + " that needs the fewest batches and is then nearest to "
-            + (model.reference().isPresent() ? "the reference." : "an ordinary brew."));
+        Saying.of("note.ratio-chosen")
+            .with("coffee", model.coffee().name())
+            .with("ratio", Figure.bare(findings.display().ratio(chosen)))
+            .with("strongest", Figure.bare(findings.display().ratio(range.strongest())))
+            .with("weakest", Figure.bare(findings.display().ratio(range.weakest())))
+            .with("reference", model.reference().isPresent()));
     return Optional.of(chosen);
   }
 
@@ -155,12 +154,10 @@ final class RatioChoice {
     BrewRatio ratio = reference.orElseGet(() -> strongEnough(least));
     findings.note(
         "ratio-default",
-        model.coffee().name()
-            + ": no concentrate was asked for, so it is brewed at "
-            + findings.display().ratio(ratio)
-            + (reference.isPresent()
-                ? ", like the reference."
-                : ", which is just strong enough for the strongest group."));
+        Saying.of("note.ratio-default")
+            .with("coffee", model.coffee().name())
+            .with("ratio", Figure.bare(findings.display().ratio(ratio)))
+            .with("reference", reference.isPresent()));
     return checked(ratio, findings);
   }
 

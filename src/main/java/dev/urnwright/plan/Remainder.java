@@ -9,6 +9,7 @@ import dev.urnwright.plan.Run.BatchTime;
 import dev.urnwright.plan.Run.FillTime;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Strength;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -51,11 +52,7 @@ public final class Remainder {
       return Optional.empty();
     }
     List<Note> cautions = new ArrayList<>();
-    cautions.add(
-        new Note(
-            "what-is-left",
-            "These sheets show what is left to do, corrected for what was measured. Throw the"
-                + " earlier ones away."));
+    cautions.add(new Note("what-is-left", Saying.of("caution.what-is-left")));
     cautions.addAll(plan.cautions());
     return Optional.of(
         new Plan(

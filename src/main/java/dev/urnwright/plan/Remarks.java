@@ -8,9 +8,11 @@ import dev.urnwright.event.Window;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Extraction;
+import dev.urnwright.quantity.Figure;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Power;
 import dev.urnwright.quantity.Temperature;
+import dev.urnwright.wording.Saying;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -56,12 +58,9 @@ final class Remarks {
   private void scalds() {
     findings.caution(
         "scald",
-        "Scalds: concentrate and bypass water are near "
-            + display.temperature(event.serving().bypassTemperature())
-            + ". Water of "
-            + display.temperature(Temperature.ofCelsius(60))
-            + " burns skin within about five seconds. Lids on, two hands, clear paths, no children "
-            + "near the brewers; cool a burn under running water and call for help.");
+        Saying.of("caution.scald")
+            .with("bypass", display.temperature(event.serving().bypassTemperature()))
+            .with("burning", display.temperature(Temperature.ofCelsius(60))));
   }
 
   private void weights(List<CoffeePlan> coffees) {
@@ -71,21 +70,12 @@ final class Remarks {
             .map(fill -> fill.blend().liquid())
             .max(Comparator.naturalOrder())
             .orElse(Mass.ZERO);
+    String how =
+        heaviest.compareTo(HEAVY) > 0
+            ? "heavy"
+            : heaviest.compareTo(TWO_HANDED) > 0 ? "two-handed" : "light";
     findings.caution(
-        "lifting",
-        "Lifting: the heaviest fill is "
-            + display.mass(heaviest)
-            + " without its vessel"
-            + carrying(heaviest));
-  }
-
-  private static String carrying(Mass heaviest) {
-    if (heaviest.compareTo(HEAVY) > 0) {
-      return "; two people or a trolley, or fill it where it stands.";
-    }
-    return heaviest.compareTo(TWO_HANDED) > 0
-        ? ". Carry it with both hands, level, lid closed."
-        : ". Carry it level, lid closed, one in each hand at most.";
+        "lifting", Saying.of("caution.lifting." + how).with("fill", display.mass(heaviest)));
   }
 
   private void electricity() {
@@ -99,23 +89,21 @@ final class Remarks {
       if (drawn > limit) {
         findings.caution(
             "circuit",
-            String.format(
-                Locale.ROOT,
-                "Circuit %s: all its brewers together draw %.1f\u00a0kW, and 80\u00a0%% of its breaker is"
-                    + " %.1f\u00a0kW. Do not run them all at once.",
-                circuit.name(),
-                drawn / 1000,
-                limit / 1000));
+            Saying.of("caution.circuit")
+                .with("circuit", circuit.name())
+                .with("drawn", kilowatts(drawn))
+                .with("limit", kilowatts(limit)));
       }
     }
     if (event.equipment().brewers().stream()
         .map(Brewer::supply)
         .anyMatch(s -> s.power().isPresent())) {
-      findings.caution(
-          "electricity",
-          "Electricity and water: dry hands, dry plugs, no extension leads for brewers. Your local "
-              + "code and a licensed electrician decide what a circuit carries.");
+      findings.caution("electricity", Saying.of("caution.electricity"));
     }
+  }
+
+  private static Figure kilowatts(double watts) {
+    return new Figure(String.format(Locale.ROOT, "%.1f", watts / 1000), "kW");
   }
 
   private void caffeine(List<CoffeePlan> coffees) {
@@ -127,44 +115,25 @@ final class Remarks {
             .orElse(0);
     findings.caution(
         "caffeine",
-        String.format(
-            Locale.ROOT,
-            "Caffeine: up to about %.0f\u00a0mg a cup. Published guidance for healthy adults is at most"
-                + " 400\u00a0mg a day and 200\u00a0mg at once, in pregnancy 200\u00a0mg a day (EFSA"
-                + " 2015). This is information, not advice.",
-            most));
+        Saying.of("caution.caffeine")
+            .with("most", new Figure(String.format(Locale.ROOT, "%.0f", most), "mg")));
     coffees.stream()
         .filter(coffee -> coffee.coffee().decaf())
         .forEach(
             coffee ->
                 findings.caution(
-                    "decaf",
-                    coffee.coffee().name()
-                        + " is decaf, and not free of caffeine. Keep its grounds, brewers, jugs and"
-                        + " dispensers apart, and label each dispenser before it is filled."));
+                    "decaf", Saying.of("caution.decaf").with("coffee", coffee.coffee().name())));
   }
 
   private void food(List<CoffeePlan> coffees) {
     // Where milk is listed, ShoppingRemarks names what is in it.
     if (event.purchases().supplies().stream().noneMatch(Supply::isFood)) {
-      findings.caution(
-          "allergens",
-          "Milk and plant drinks carry allergens (milk, soya, nuts, oats): label them and serve them"
-              + " apart. Keep milk cold and its time out of the cold short, as your food authority says.");
+      findings.caution("allergens", Saying.of("caution.allergens"));
     }
-    findings.caution(
-        "water",
-        "Brew, dilute and make ice with drinking water only; clean and rinse brewers and dispensers"
-            + " as their makers and local food rules say.");
-    findings.caution(
-        "holding",
-        "Coffee held hot loses flavour within the hour: write the time on each dispenser and pour"
-            + " away what is past it.");
+    findings.caution("water", Saying.of("caution.water"));
+    findings.caution("holding", Saying.of("caution.holding"));
     if (coffees.stream().anyMatch(coffee -> !coffee.needed().blend().ice().isZero())) {
-      findings.caution(
-          "cooling",
-          "Iced coffee is cooled before it meets the ice: cool it fast, covered, in a clean vessel, and"
-              + " handle ice with a scoop.");
+      findings.caution("cooling", Saying.of("caution.cooling"));
     }
   }
 
@@ -177,14 +146,11 @@ final class Remarks {
       if (!curve.covers(ratio)) {
         findings.note(
             "outside-measured",
-            name
-                + " is brewed at "
-                + display.ratio(ratio)
-                + ", outside the measured "
-                + display.ratio(curve.knots().get(0).ratio())
-                + " to "
-                + display.ratio(curve.knots().get(curve.knots().size() - 1).ratio())
-                + ": the nearest point's extraction is taken. Measure the first batch.");
+            Saying.of("note.outside-measured")
+                .with("coffee", name)
+                .with("ratio", ratio(ratio))
+                .with("least", ratio(curve.knots().get(0).ratio()))
+                .with("greatest", ratio(curve.knots().get(curve.knots().size() - 1).ratio())));
       }
       return;
     }
@@ -195,13 +161,14 @@ final class Remarks {
             reference ->
                 findings.note(
                     "far-from-reference",
-                    name
-                        + " is brewed at "
-                        + display.ratio(ratio)
-                        + " and its only reference at "
-                        + display.ratio(reference)
-                        + ": the same extraction is assumed, and may not hold. Measure the first"
-                        + " batch."));
+                    Saying.of("note.far-from-reference")
+                        .with("coffee", name)
+                        .with("ratio", ratio(ratio))
+                        .with("reference", ratio(reference))));
+  }
+
+  private Figure ratio(BrewRatio ratio) {
+    return Figure.bare(display.ratio(ratio));
   }
 
   private void window(CoffeePlan plan) {
@@ -211,14 +178,11 @@ final class Remarks {
         || extraction.compareTo(window.mostExtracted()) > 0) {
       findings.note(
           "extraction-outside-window",
-          plan.coffee().name()
-              + " extracts "
-              + display.extraction(extraction)
-              + ", outside the window of "
-              + display.extraction(window.leastExtracted())
-              + " to "
-              + display.extraction(window.mostExtracted())
-              + "; water can't change that.");
+          Saying.of("note.extraction-outside-window")
+              .with("coffee", plan.coffee().name())
+              .with("extraction", display.extraction(extraction))
+              .with("least", display.extraction(window.leastExtracted()))
+              .with("most", display.extraction(window.mostExtracted())));
     }
     plan.groups().stream()
         .filter(
@@ -229,14 +193,11 @@ final class Remarks {
             g ->
                 findings.note(
                     "strength-outside-window",
-                    g.group().name()
-                        + " is served at "
-                        + display.strength(g.group().strength())
-                        + ", outside the window of "
-                        + display.strength(window.weakest())
-                        + " to "
-                        + display.strength(window.strongest())
-                        + "."));
+                    Saying.of("note.strength-outside-window")
+                        .with("group", g.group().name())
+                        .with("strength", display.strength(g.group().strength()))
+                        .with("weakest", display.strength(window.weakest()))
+                        .with("strongest", display.strength(window.strongest()))));
   }
 
   private void noticeable(List<CoffeePlan> coffees) {
@@ -258,20 +219,12 @@ final class Remarks {
                   return false;
                 });
     if (tooClose) {
-      findings.note(
-          "close-strengths",
-          "Some strengths differ by less than 0.24\u00a0%, the smallest step that tasters noticed in a"
-              + " published test; such groups could share a dispenser.");
+      findings.note("close-strengths", Saying.of("note.close-strengths"));
     }
   }
 
   private void standing() {
-    findings.note(
-        "density",
-        "Volumes are those of water at the stated temperature (IAPWS-IF97, one atmosphere); coffee is"
-            + " about half a percent denser.");
-    findings.note(
-        "caffeine-extracted",
-        "Caffeine per cup: 80 to 100\u00a0% of what the grounds hold is taken to be extracted.");
+    findings.note("density", Saying.of("note.density"));
+    findings.note("caffeine-extracted", Saying.of("note.caffeine-extracted"));
   }
 }

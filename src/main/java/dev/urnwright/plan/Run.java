@@ -3,6 +3,7 @@ package dev.urnwright.plan;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Temperature;
 import dev.urnwright.quantity.Volume;
+import dev.urnwright.wording.Saying;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.Comparator;
@@ -86,7 +87,14 @@ public record Run(
       LocalDateTime due,
       LocalDateTime lastPour,
       LocalDateTime useBy,
-      Optional<Heat> heat) {}
+      Optional<Heat> heat) {
+    /** The dispenser as people call it: by its name, or as the vessel of its group. */
+    public Saying called() {
+      return fill.dispenser().isPresent()
+          ? Saying.verbatim(unit)
+          : Saying.of("run.vessel").with("group", fill.groupName());
+    }
+  }
 
   /**
    * A place side by side with others.
@@ -100,10 +108,15 @@ public record Run(
       return of > 1;
     }
 
-    /** For people, {@code tap 2 of 3}. */
+    /** For people. */
+    public Saying saying() {
+      return Saying.of("run.tap").with("number", number).with("of", of);
+    }
+
+    /** In English, {@code tap 2 of 3}. */
     @Override
     public String toString() {
-      return "tap " + number + " of " + of;
+      return saying().toString();
     }
   }
 
@@ -164,7 +177,7 @@ public record Run(
     /** Pour away what is left. */
     DISCARD;
 
-    /** The verb for people, such as {@code Switch on}. */
+    /** The verb in English, such as {@code Switch on}. */
     public String words() {
       return name().charAt(0) + name().substring(1).toLowerCase(Locale.ROOT).replace('_', ' ');
     }
@@ -177,10 +190,14 @@ public record Run(
    * @param kind what kind
    * @param what on what: a batch, a fill, a heater
    * @param where at which brewer, dispenser, station
-   * @param detail amounts and the coffee, for people
+   * @param how amounts and the coffee, for people
    */
-  public record Action(
-      LocalDateTime at, ActionKind kind, String what, String where, String detail) {}
+  public record Action(LocalDateTime at, ActionKind kind, String what, String where, Saying how) {
+    /** How, in English. */
+    public String detail() {
+      return how.toString();
+    }
+  }
 
   /**
    * How good the schedule is.

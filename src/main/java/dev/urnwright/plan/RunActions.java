@@ -10,6 +10,7 @@ import dev.urnwright.plan.Run.FillTime;
 import dev.urnwright.plan.Run.HeaterTime;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Mass;
+import dev.urnwright.wording.Saying;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -64,8 +65,8 @@ final class RunActions {
     return actions;
   }
 
-  private void add(LocalDateTime at, ActionKind kind, String what, String where, String detail) {
-    actions.add(new Action(at, kind, what, where, detail));
+  private void add(LocalDateTime at, ActionKind kind, String what, String where, Saying how) {
+    actions.add(new Action(at, kind, what, where, how));
   }
 
   private void switchOn(HeaterTime heater) {
@@ -74,54 +75,52 @@ final class RunActions {
         ActionKind.SWITCH_ON,
         heater.name(),
         heater.name(),
-        "Fill with tap water, switch on; hot in about "
-            + (heater.toHeat().toMinutes() + 1)
-            + " min");
+        Saying.of("how.heat").with("minutes", heater.toHeat().toMinutes() + 1));
   }
 
   private void brew(BatchTime time, Set<String> warm) {
     Batch batch = time.batch();
     String unit = batch.unit().orElseThrow().label();
-    String coffee = coffeeOf(batch.id());
+    Saying coffee = coffeeOf(batch.id());
     if (warm.add(unit)) {
       add(
           time.start().minusMinutes(TimedDraft.WARM_UP),
           ActionKind.SWITCH_ON,
           unit,
           unit,
-          "Switch on and let it warm up");
+          Saying.of("how.warm-up"));
     }
     add(
         time.start().minusMinutes(GRIND_BEFORE),
         ActionKind.GRIND,
         batch.id(),
         unit,
-        display.mass(batch.brew().dose()) + " of " + coffee);
+        Saying.of("how.grind")
+            .with("dose", display.mass(batch.brew().dose()))
+            .with("coffee", coffee));
     if (event.kitchen().water().rinse().litres() > 0) {
       add(
           time.start().minusMinutes(RunAssembly.RINSE_BEFORE),
           ActionKind.RINSE,
           batch.id(),
           unit,
-          "Filter, with " + display.volume(event.kitchen().water().rinse()) + " of hot water");
+          Saying.of("how.rinse").with("water", display.volume(event.kitchen().water().rinse())));
     }
     add(
         time.start(),
         ActionKind.START,
         batch.id(),
         unit,
-        coffee
-            + ": "
-            + display.mass(batch.brew().dose())
-            + " with "
-            + display.mass(batch.brew().water())
-            + " of water, ready at "
-            + time.ready().toLocalTime());
+        Saying.of("how.start")
+            .with("coffee", coffee)
+            .with("dose", display.mass(batch.brew().dose()))
+            .with("water", display.mass(batch.brew().water()))
+            .with("ready", time.ready().toLocalTime()));
   }
 
   private void pour(FillTime time, Map<String, BatchTime> byId) {
     Fill fill = time.fill();
-    String coffee = coffeeOf(fill.id());
+    Saying coffee = coffeeOf(fill.id());
     LocalDateTime first = first(time, byId);
     if (time.heat().isPresent()
         && event.kitchen().water().preheat()
@@ -131,7 +130,7 @@ final class RunActions {
           ActionKind.PREHEAT,
           fill.id(),
           time.unit(),
-          "Rinse with hot water, for " + coffee);
+          Saying.of("how.preheat").with("coffee", coffee));
     }
     for (Fill.Draw draw : fill.draws()) {
       LocalDateTime ready = batchOf(draw, byId).ready();
@@ -141,13 +140,11 @@ final class RunActions {
             ActionKind.FILL,
             fill.id(),
             time.unit(),
-            coffee
-                + ": draw "
-                + display.mass(draw.concentrate())
-                + " from "
-                + draw.batchId()
-                + "; the rest comes at "
-                + time.filled().toLocalTime());
+            Saying.of("how.draw")
+                .with("coffee", coffee)
+                .with("part", display.mass(draw.concentrate()))
+                .with("batch", draw.batchId())
+                .with("rest", time.filled().toLocalTime()));
       }
     }
     add(time.filled(), ActionKind.FILL, fill.id(), time.unit(), last(time, byId, coffee));
@@ -157,45 +154,38 @@ final class RunActions {
         ActionKind.CARRY,
         fill.id(),
         time.station().orElse(fill.groupName()),
-        time.unit()
-            + " of "
-            + coffee
-            + ", first cup at "
-            + time.due().toLocalTime()
-            + (time.tap().hasOthers() ? "; " + time.tap() : ""));
+        Saying.of("how.carry")
+            .with("unit", time.called())
+            .with("coffee", coffee)
+            .with("due", time.due().toLocalTime())
+            .with("others", time.tap().hasOthers())
+            .with("tap", time.tap().saying()));
     if (time.heat().isPresent() && !collected.contains(fill.id())) {
       add(
           time.useBy(),
           ActionKind.DISCARD,
           fill.id(),
           time.station().orElse(fill.groupName()),
-          "Pour away what is left in " + time.unit());
+          Saying.of("how.discard").with("unit", time.called()));
     }
   }
 
   /** What completes a fill: the rest of the concentrate, and the water. */
-  private String last(FillTime time, Map<String, BatchTime> byId, String coffee) {
+  private Saying last(FillTime time, Map<String, BatchTime> byId, Saying coffee) {
     Fill fill = time.fill();
-    String water = " and " + display.mass(fill.blend().bypass()) + " of water";
-    String ice = fill.blend().ice().isZero() ? "" : "; cool it, the ice comes in the cups";
     boolean topUp =
         fill.draws().stream().anyMatch(draw -> batchOf(draw, byId).ready().isBefore(time.filled()));
-    if (!topUp) {
-      return coffee + ": " + display.mass(fill.blend().concentrate()) + water + ice;
-    }
     Mass more =
         fill.draws().stream()
             .filter(draw -> !batchOf(draw, byId).ready().isBefore(time.filled()))
             .map(Fill.Draw::concentrate)
             .reduce(Mass.ZERO, Mass::plus);
-    return coffee
-        + ": "
-        + display.mass(more)
-        + " more, to "
-        + display.mass(fill.blend().concentrate())
-        + " in all,"
-        + water
-        + ice;
+    return Saying.of(topUp ? "how.top-up" : "how.fill")
+        .with("coffee", coffee)
+        .with("more", display.mass(more))
+        .with("concentrate", display.mass(fill.blend().concentrate()))
+        .with("water", display.mass(fill.blend().bypass()))
+        .with("iced", !fill.blend().ice().isZero());
   }
 
   /** Dispensers that are filled again come back first, with time to be cleaned. */
@@ -216,18 +206,18 @@ final class RunActions {
     int carry = Timetable.minutesUp(event.kitchen().carryTo(before.station()));
     LocalDateTime latest =
         refilled.minusMinutes((long) timetable.cleaning() + carry + PREHEAT_TIME);
-    String coffee = coffeeOf(next.fill().id());
+    Saying coffee = coffeeOf(next.fill().id());
     boolean same = coffeeOf(before.fill().id()).equals(coffee);
     add(
         latest.isAfter(before.lastPour()) ? latest : before.lastPour(),
         ActionKind.COLLECT,
         before.fill().id(),
         before.station().orElse(before.fill().groupName()),
-        before.unit()
-            + ": bring back, empty, "
-            + (same ? "clean" : "wash well, " + coffee + " comes next")
-            + "; refilled at "
-            + refilled.toLocalTime());
+        Saying.of("how.collect")
+            .with("unit", before.called())
+            .with("same", same)
+            .with("coffee", coffee)
+            .with("refilled", refilled.toLocalTime()));
   }
 
   private static BatchTime batchOf(Fill.Draw draw, Map<String, BatchTime> byId) {
@@ -242,11 +232,15 @@ final class RunActions {
         .orElseThrow();
   }
 
-  private String coffeeOf(String id) {
+  private Saying coffeeOf(String id) {
     return event.coffees().stream()
         .filter(coffee -> id.startsWith(coffee.key() + "-"))
         .max(Comparator.comparingInt(coffee -> coffee.key().length()))
-        .map(coffee -> coffee.decaf() ? coffee.name() + " (DECAF)" : coffee.name())
-        .orElse(id);
+        .map(
+            coffee ->
+                coffee.decaf()
+                    ? Saying.of("coffee.decaf").with("name", coffee.name())
+                    : Saying.verbatim(coffee.name()))
+        .orElse(Saying.verbatim(id));
   }
 }

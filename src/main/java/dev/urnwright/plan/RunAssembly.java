@@ -14,6 +14,7 @@ import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Volume;
 import dev.urnwright.schedule.HotWater.Draw;
 import dev.urnwright.schedule.RunSolution.TimedBatch;
+import dev.urnwright.wording.Saying;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -73,11 +74,9 @@ final class RunAssembly {
     if (event.kitchen().heaters().isEmpty() && !hotDraws.isEmpty()) {
       findings.note(
           "no-heaters",
-          "No heaters are listed: have "
-              + findings.display().volume(Volume.ofLitres(litres(hotDraws)))
-              + " of water at "
-              + findings.display().temperature(event.serving().bypassTemperature())
-              + " ready as the run sheet calls for it.");
+          Saying.of("note.no-heaters")
+              .with("water", findings.display().volume(Volume.ofLitres(litres(hotDraws))))
+              .with("hot", findings.display().temperature(event.serving().bypassTemperature())));
     }
     return new Run(
         batches,
@@ -179,13 +178,10 @@ final class RunAssembly {
                         h ->
                             findings.caution(
                                 "heater-early",
-                                h.name()
-                                    + " must be on at "
-                                    + h.on().toLocalTime()
-                                    + ", before the kitchen opens at "
-                                    + opens
-                                    + ": fill it with hot water, or set its timer the night before"
-                                    + " if its maker allows.")));
+                                Saying.of("caution.heater-early")
+                                    .with("heater", h.name())
+                                    .with("on", h.on().toLocalTime())
+                                    .with("opens", opens))));
   }
 
   private Quality quality() {

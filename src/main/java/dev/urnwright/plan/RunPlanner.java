@@ -6,6 +6,7 @@ import dev.urnwright.quantity.Mass;
 import dev.urnwright.schedule.BrewerQueue;
 import dev.urnwright.schedule.RunScheduler;
 import dev.urnwright.schedule.RunSolution;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -49,26 +50,18 @@ final class RunPlanner {
             .mapToInt(FillRounding.Share::fills)
             .sum();
     if (event.equipment().brewers().isEmpty() || !event.isTimed()) {
-      findings.note("no-run", whyNoRun());
+      findings.note(
+          "no-run",
+          Saying.of(
+              event.equipment().brewers().isEmpty() ? "note.no-run.brewers" : "note.no-run.times"));
       return untimed(drafts);
     }
     if (fills > MOST_FILLS) {
       findings.note(
-          "no-run",
-          "There is no run on a clock: "
-              + fills
-              + " fills are more than the "
-              + MOST_FILLS
-              + " that one is planned for.");
+          "no-run", Saying.of("note.no-run.fills").with("fills", fills).with("most", MOST_FILLS));
       return untimed(drafts);
     }
     return timed(drafts);
-  }
-
-  private String whyNoRun() {
-    return event.equipment().brewers().isEmpty()
-        ? "There is no run on a clock: no brewers are listed."
-        : "There is no run on a clock: not every group says when it is served, nor the event its time.";
   }
 
   private Optional<Plan> untimed(List<CoffeeDraft> drafts) {
@@ -134,12 +127,10 @@ final class RunPlanner {
     if (dose.compareTo(rounded) > 0) {
       findings.caution(
           "surplus",
-          coffee.coffee().name()
-              + ": the brewers' least doses force about "
-              + findings.display().mass(dose.minus(draft.dose()))
-              + " more coffee than the guests need, which leaves "
-              + findings.display().mass(coffee.brewed().leftOver())
-              + " of concentrate over.");
+          Saying.of("caution.surplus")
+              .with("coffee", coffee.coffee().name())
+              .with("more", findings.display().mass(dose.minus(draft.dose())))
+              .with("over", findings.display().mass(coffee.brewed().leftOver())));
     }
   }
 }

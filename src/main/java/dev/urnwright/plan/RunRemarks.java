@@ -6,11 +6,11 @@ import dev.urnwright.event.Event;
 import dev.urnwright.plan.Run.FillTime;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Temperature;
+import dev.urnwright.wording.Saying;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** The cautions and the assumptions that go with a run on the clock. */
 final class RunRemarks {
@@ -51,18 +51,15 @@ final class RunRemarks {
           Run.Heat heat = fill.heat().orElseThrow();
           findings.caution(
               "cool",
-              group
-                  + ": the last cup would be poured at "
-                  + display.temperature(heat.lastPour())
-                  + ", below the wanted "
-                  + display.temperature(heat.wanted())
-                  + ". "
-                  + mend(fill, heat)
-                  + " What is hotter scalds faster.");
+              Saying.of("caution.cool")
+                  .with("group", group)
+                  .with("last", display.temperature(heat.lastPour()))
+                  .with("wanted", display.temperature(heat.wanted()))
+                  .with("cure", mend(fill, heat)));
         });
   }
 
-  private String mend(FillTime fill, Run.Heat heat) {
+  private Saying mend(FillTime fill, Run.Heat heat) {
     double missing = heat.wanted().kelvinsAbove(heat.lastPour());
     double bypass = fill.fill().blend().bypass().grams();
     double all = fill.fill().blend().liquid().grams();
@@ -70,24 +67,27 @@ final class RunRemarks {
     double hotter =
         event.serving().bypassTemperature().celsius()
             + (bypass == 0 ? Double.MAX_VALUE : 1.15 * missing * all / bypass);
-    Optional<String> hotBypass =
+    Saying cure =
         hotter <= HOTTEST
-            ? Optional.of(
-                "Bypass at "
-                    + display.temperature(Temperature.ofCelsius(Math.ceil(hotter)))
-                    + " would do.")
-            : Optional.empty();
-    String preheat =
-        event.kitchen().water().preheat() ? "" : "Rinse the dispensers hot before filling. ";
-    return preheat
-        + hotBypass.orElse("Smaller fills, poured sooner, or better insulated dispensers help.");
+            ? Saying.of("caution.cool.hotter-bypass")
+                .with("bypass", display.temperature(Temperature.ofCelsius(Math.ceil(hotter))))
+            : Saying.of("caution.cool.smaller-fills");
+    return event.kitchen().water().preheat()
+        ? cure
+        : Saying.of("caution.cool.rinse-first").with("cure", cure);
   }
 
   private void assumed(Run run) {
-    noteBrewers(
-        "cycle-assumed",
-        event.equipment().brewers().stream().filter(b -> b.cycle().isEmpty()).toList(),
-        "a cycle of " + TimedDraft.USUAL_CYCLE + " min is assumed");
+    event.equipment().brewers().stream()
+        .filter(brewer -> brewer.cycle().isEmpty())
+        .sorted(Comparator.comparing(Brewer::name))
+        .forEach(
+            brewer ->
+                findings.note(
+                    "cycle-assumed",
+                    Saying.of("note.cycle-assumed")
+                        .with("brewer", brewer.name())
+                        .with("minutes", TimedDraft.USUAL_CYCLE)));
     List<String> unheld =
         event.equipment().dispensers().stream()
             .filter(d -> d.hold().isEmpty())
@@ -96,10 +96,9 @@ final class RunRemarks {
     if (!unheld.isEmpty()) {
       findings.note(
           "hold-assumed",
-          String.join(", ", unheld)
-              + ": coffee is assumed to be good for "
-              + Timetable.USUAL_HOLD.toMinutes()
-              + " min.");
+          Saying.of("note.hold-assumed")
+              .with("dispensers", String.join(", ", unheld))
+              .with("minutes", Timetable.USUAL_HOLD.toMinutes()));
     }
     List<String> unpoured =
         event.equipment().dispensers().stream()
@@ -109,64 +108,38 @@ final class RunRemarks {
     if (!unpoured.isEmpty()) {
       findings.note(
           "pour-assumed",
-          String.join(", ", unpoured)
-              + ": guests are assumed to get "
-              + Math.round(Timetable.USUAL_POUR)
-              + " cups a minute from one.");
+          Saying.of("note.pour-assumed")
+              .with("dispensers", String.join(", ", unpoured))
+              .with("cups", Math.round(Timetable.USUAL_POUR)));
     }
     findings.note(
         "run-handling",
-        "The run counts "
-            + event.kitchen().handling().turnaround().toMinutes()
-            + " min to empty and reload a brewer, "
-            + event.kitchen().handling().transfer().toMinutes()
-            + " min to fill a dispenser, "
-            + event.kitchen().handling().carry().toMinutes()
-            + " min to carry it to a station that names no time, and "
-            + TimedDraft.WARM_UP
-            + " min for a brewer to warm up.");
+        Saying.of("note.run-handling")
+            .with("turnaround", event.kitchen().handling().turnaround().toMinutes())
+            .with("transfer", event.kitchen().handling().transfer().toMinutes())
+            .with("carry", event.kitchen().handling().carry().toMinutes())
+            .with("warming", TimedDraft.WARM_UP));
     if (!event.equipment().circuits().isEmpty()) {
-      findings.note(
-          "circuit-limit",
-          "Circuits are loaded to 80\u00a0% of their breaker at most, heaters counted at full power"
-              + " all the time. A licensed electrician and your local code have the last word.");
+      findings.note("circuit-limit", Saying.of("note.circuit-limit"));
     }
     if (event.groups().stream().anyMatch(group -> group.ice().isPresent())) {
       findings.note(
           "cooling-time",
-          "Concentrate for iced groups is given "
-              + event.kitchen().handling().cooling().toMinutes()
-              + " min to cool.");
+          Saying.of("note.cooling-time")
+              .with("minutes", event.kitchen().handling().cooling().toMinutes()));
     }
     findings.note("run-quality", quality(run.quality()));
     if (event.date().isEmpty()) {
-      findings.note("no-date", "The event has no date, so the run has times of the day only.");
+      findings.note("no-date", Saying.of("note.no-date"));
     }
   }
 
-  private void noteBrewers(String code, List<Brewer> brewers, String text) {
-    brewers.stream()
-        .sorted(Comparator.comparing(Brewer::name))
-        .forEach(brewer -> findings.note(code, brewer.name() + ": " + text + "."));
-  }
-
-  private static String quality(Run.Quality quality) {
-    String age =
-        "Coffee is on average "
-            + quality.meanAge().toMinutes()
-            + " min old when it is poured, at most "
-            + quality.greatestAge().toMinutes()
-            + " min. ";
-    String proof =
-        quality.leastAge()
-            ? "No schedule with these batches pours it fresher"
-            : "No schedule with these batches can pour it fresher than "
-                + quality.meanAgeBound().toMinutes()
-                + " min on average";
-    return age
-        + proof
-        + (quality.fewestBatches()
-            ? ", and none needs fewer batches."
-            : "; whether fewer batches could do is not proven.");
+  private static Saying quality(Run.Quality quality) {
+    return Saying.of("note.run-quality")
+        .with("mean", quality.meanAge().toMinutes())
+        .with("greatest", quality.greatestAge().toMinutes())
+        .with("freshest", quality.leastAge())
+        .with("bound", quality.meanAgeBound().toMinutes())
+        .with("fewest", quality.fewestBatches());
   }
 }

@@ -10,6 +10,7 @@ import dev.urnwright.plan.ShoppingLine.Packs;
 import dev.urnwright.quantity.Amount;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Volume;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +34,7 @@ record Shopping(Event event, List<CoffeePlan> coffees, Optional<Run> run) {
     if (!ice.isZero() && !iceListed) {
       lines.add(
           new ShoppingLine(
-              "Ice, of drinking water",
+              Saying.of("shopping.ice"),
               1,
               Amount.of(ice),
               Amount.nothing(Amount.Kind.MASS),
@@ -47,7 +48,7 @@ record Shopping(Event event, List<CoffeePlan> coffees, Optional<Run> run) {
   private static ShoppingLine coffee(CoffeePlan coffee) {
     Optional<Coffee.Bag> bag = coffee.coffee().bag();
     return line(
-        coffee.coffee().name(),
+        Saying.verbatim(coffee.coffee().name()),
         1,
         Amount.of(coffee.brewed().brew().dose()),
         Amount.of(bag.map(Coffee.Bag::onHand).orElse(Mass.ZERO)),
@@ -58,7 +59,7 @@ record Shopping(Event event, List<CoffeePlan> coffees, Optional<Run> run) {
   private ShoppingLine supply(Supply supply) {
     long times = supply.use() instanceof Use.Each each ? number(each.per(), supply.takers()) : 1;
     return line(
-        supply.name(),
+        Saying.verbatim(supply.name()),
         times,
         needed(supply, times).times(1 + supply.takers().spare()).whole(),
         supply.stock().onHand(),
@@ -67,7 +68,7 @@ record Shopping(Event event, List<CoffeePlan> coffees, Optional<Run> run) {
   }
 
   private static ShoppingLine line(
-      String item,
+      Saying what,
       long times,
       Amount needed,
       Amount onHand,
@@ -75,7 +76,7 @@ record Shopping(Event event, List<CoffeePlan> coffees, Optional<Run> run) {
       Optional<Supply> supply) {
     Amount missing = needed.beyond(onHand);
     return new ShoppingLine(
-        item,
+        what,
         times,
         needed,
         onHand,

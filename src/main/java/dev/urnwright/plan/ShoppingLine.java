@@ -3,12 +3,13 @@ package dev.urnwright.plan;
 import dev.urnwright.event.Supply;
 import dev.urnwright.quantity.Amount;
 import dev.urnwright.quantity.Money;
+import dev.urnwright.wording.Saying;
 import java.util.Optional;
 
 /**
  * Something to buy.
  *
- * @param item what
+ * @param what to buy
  * @param times how many cups, guests, batches or fills a supply is used for, before its share and
  *     spare are counted; 1 where it isn't used by number
  * @param amount how much of it is needed
@@ -17,12 +18,17 @@ import java.util.Optional;
  * @param supply as the user listed it; empty for coffee, and for ice that nobody listed
  */
 public record ShoppingLine(
-    String item,
+    Saying what,
     long times,
     Amount amount,
     Amount onHand,
     Optional<Packs> packs,
     Optional<Supply> supply) {
+  /** What, in English. */
+  public String item() {
+    return what.toString();
+  }
+
   /** What is needed beyond what there is. */
   public Amount missing() {
     return amount.beyond(onHand);

@@ -5,9 +5,9 @@ import dev.urnwright.event.GuestGroup;
 import dev.urnwright.event.Supply;
 import dev.urnwright.event.Supply.Use;
 import dev.urnwright.quantity.Volume;
+import dev.urnwright.wording.Saying;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** What to know of the things bought: allergens, milk that finds no room, what has no price. */
 final class ShoppingRemarks {
@@ -35,15 +35,16 @@ final class ShoppingRemarks {
     if (!food.isEmpty()) {
       findings.caution(
           "allergens",
-          "Allergens: milk is one; so are nuts, soya, and oats and other cereals with gluten, of"
-              + " which alternatives to milk are made. Here: "
-              + food.stream()
-                  .map(s -> s.name() + ": " + s.allergens().orElse("not told, read its label"))
-                  .collect(Collectors.joining("; "))
-              + ". The product's label and local law have the last word. A jug and a spoon for"
-              + " each, never shared, with its name on it. Keep milk cold and its time out of the"
-              + " cold short, as your food authority says.");
+          Saying.of("caution.allergens.listed")
+              .with("food", food.stream().map(ShoppingRemarks::allergens).toList()));
     }
+  }
+
+  private static Saying allergens(Supply food) {
+    return food.allergens()
+        .map(told -> Saying.of("caution.allergens.of").with("told", told))
+        .orElse(Saying.of("caution.allergens.untold"))
+        .with("food", food.name());
   }
 
   private void room(Supply supply) {
@@ -51,21 +52,23 @@ final class ShoppingRemarks {
     if (poured.isEmpty()) {
       return;
     }
-    List<String> tight =
+    List<Saying> tight =
         event.groups().stream()
             .filter(supply.takers()::include)
             .filter(group -> poured.get().litres() > group.cup().room().litres() + SLACK_LITRES)
-            .map(group -> group.name() + " " + findings.display().volume(group.cup().room()))
+            .map(
+                group ->
+                    Saying.of("caution.room.of")
+                        .with("group", group.name())
+                        .with("room", findings.display().volume(group.cup().room())))
             .toList();
     if (!tight.isEmpty()) {
       findings.caution(
           "room",
-          supply.name()
-              + ": a cup takes "
-              + findings.display().volume(poured.get())
-              + ", which is more than the room left in it: "
-              + String.join("; ", tight)
-              + ". Give these groups more room, or a larger cup.");
+          Saying.of("caution.room")
+              .with("supply", supply.name())
+              .with("poured", findings.display().volume(poured.get()))
+              .with("tight", tight));
     }
   }
 
@@ -74,41 +77,26 @@ final class ShoppingRemarks {
     if (event.purchases().costing().margin().isPresent() && costs.flatMap(Costs::quote).isEmpty()) {
       findings.caution(
           "no-quote",
-          "There is no price for the client: "
-              + costs
-                  .map(known -> "no cost is known of " + String.join(", ", known.leftOut()))
-                  .orElse("no cost at all is known")
-              + ". Give its pack and price; 0 is a price too.");
+          costs
+              .map(known -> Saying.of("caution.no-quote.of").with("items", known.unpriced()))
+              .orElse(Saying.of("caution.no-quote")));
     }
     if (costs.isPresent()) {
-      findings.note(
-          "costs",
-          "Costs are those of whole packs to buy; what is on hand counts as paid for. Each line is"
-              + " rounded to the smallest coin, and the total is their sum.");
+      findings.note("costs", Saying.of("note.costs"));
     }
   }
 
   private void counting() {
     if (supplies.stream().anyMatch(s -> s.takers().share().fraction() < 1)) {
-      findings.note(
-          "shares-of-cups",
-          "Where only a share of the cups or guests takes something, it is bought for that share of"
-              + " the cups planned; who takes what is not certain, and spare is for that.");
+      findings.note("shares-of-cups", Saying.of("note.shares-of-cups"));
     }
     if (supplies.stream().anyMatch(s -> s.use() instanceof Use.AllWater)) {
-      findings.note(
-          "water-bought",
-          "Water to buy is that for brewing, bypass, rinsing and preheating; water to drink, to"
-              + " clean and to fill heaters beyond that is not in it.");
+      findings.note("water-bought", Saying.of("note.water-bought"));
     }
     List<String> uncupped =
         event.groups().stream().filter(group -> !isCupped(group)).map(GuestGroup::name).toList();
     if (supplies.stream().anyMatch(s -> s.takers().cup().isPresent()) && !uncupped.isEmpty()) {
-      findings.note(
-          "no-cups-listed",
-          "Some supplies go by the size of the cup, and none does for the cups of: "
-              + String.join("; ", uncupped)
-              + ".");
+      findings.note("no-cups-listed", Saying.of("note.no-cups-listed").with("groups", uncupped));
     }
   }
 

@@ -8,10 +8,12 @@ import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Share;
 import dev.urnwright.quantity.Strength;
 import dev.urnwright.quantity.Unit;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -22,7 +24,7 @@ import java.util.Set;
  * @param cup how sure its cup is
  * @param entries what it comes from, the largest part first; none when all is known exactly
  * @param afterReading how sure the cup is when every batch is read on the day and corrected for
- * @param advice what to improve first, in words; empty when all is known exactly
+ * @param first what to improve first; empty when all is known exactly
  */
 public record StrengthAccount(
     Estimate concentrate,
@@ -30,7 +32,7 @@ public record StrengthAccount(
     Estimate cup,
     List<Entry> entries,
     Estimate afterReading,
-    String advice) {
+    Optional<Saying> first) {
   /** What a reading of the batch doesn't tell. */
   private static final Set<Doubt> AFTER_THE_READING =
       EnumSet.of(Doubt.CONCENTRATE, Doubt.BYPASS, Doubt.CUP);
@@ -38,6 +40,11 @@ public record StrengthAccount(
   /** Copies the list. */
   public StrengthAccount {
     entries = List.copyOf(entries);
+  }
+
+  /** What to improve first, in English; empty when all is known exactly. */
+  public String advice() {
+    return first.map(Saying::toString).orElse("");
   }
 
   /**
@@ -79,7 +86,7 @@ public record StrengthAccount(
         cup,
         entries,
         after,
-        entries.isEmpty() ? "" : new Advice(entries.get(0), cup, after, display).text());
+        entries.stream().findFirst().map(most -> new Advice(most, cup, after, display).saying()));
   }
 
   private static Entry entry(

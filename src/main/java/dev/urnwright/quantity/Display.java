@@ -10,12 +10,13 @@ import java.time.Duration;
  * or refractometer at hand. Nothing is rounded anywhere else but where a plan decides what to
  * weigh.
  *
- * <p>Numbers have a decimal point; digits before it are grouped by a no-break space from 10 000 on.
+ * <p>Digits before the decimal mark are grouped from 10 000 on; which marks, the style says.
  *
  * @param system the units to print
  * @param scaleStep what the scale can tell apart, above 0; sets the decimals of a mass
+ * @param style how numbers are written
  */
-public record Display(UnitSystem system, Mass scaleStep) {
+public record Display(UnitSystem system, Mass scaleStep, NumberStyle style) {
   static final String NO_BREAK_SPACE = "\u00a0";
 
   private static final int SECONDS_PER_MINUTE = 60;
@@ -31,23 +32,36 @@ public record Display(UnitSystem system, Mass scaleStep) {
     }
   }
 
+  /** Writes numbers in the English style. */
+  public Display(UnitSystem system, Mass scaleStep) {
+    this(system, scaleStep, NumberStyle.ENGLISH);
+  }
+
+  /** The same in another style. */
+  public Display in(NumberStyle other) {
+    return new Display(system, scaleStep, other);
+  }
+
+  private Figure figure(String number, String unit) {
+    return new Figure(style.of(number), unit);
+  }
+
   /**
    * A mass as the scale shows it: grams, from 10 kg kilograms; or ounces, from 3 lb with pounds.
    */
   public Figure mass(Mass mass) {
     if (system == UnitSystem.METRIC) {
       return mass.grams() < KILOGRAMS_FROM_GRAMS
-          ? new Figure(decimal(mass.grams(), decimalsOf(scaleStep.grams())), "g")
-          : new Figure(
-              decimal(mass.kilograms(), Math.min(3, decimalsOf(scaleStep.kilograms()))), "kg");
+          ? figure(decimal(mass.grams(), decimalsOf(scaleStep.grams())), "g")
+          : figure(decimal(mass.kilograms(), Math.min(3, decimalsOf(scaleStep.kilograms()))), "kg");
     }
     int decimals = Math.min(2, Math.max(1, decimalsOf(rounded(scaleStep.ounces(), 4))));
     double ounces = rounded(mass.ounces(), decimals);
     if (ounces < POUNDS_FROM_OUNCES) {
-      return new Figure(decimal(ounces, decimals), "oz");
+      return figure(decimal(ounces, decimals), "oz");
     }
     double pounds = Math.floor(ounces / OUNCES_PER_POUND);
-    return new Figure(
+    return figure(
         decimal(pounds, 0)
             + NO_BREAK_SPACE
             + "lb"
@@ -74,12 +88,12 @@ public record Display(UnitSystem system, Mass scaleStep) {
   public Figure volume(Volume volume) {
     if (system == UnitSystem.METRIC) {
       return rounded(volume.millilitres(), 0) < 1000
-          ? new Figure(decimal(volume.millilitres(), 0), "ml")
-          : new Figure(decimal(volume.litres(), 2), "l");
+          ? figure(decimal(volume.millilitres(), 0), "ml")
+          : figure(decimal(volume.litres(), 2), "l");
     }
     return rounded(volume.fluidOunces(), 1) < GALLONS_FROM_FLUID_OUNCES
-        ? new Figure(decimal(volume.fluidOunces(), 1), "fl" + NO_BREAK_SPACE + "oz")
-        : new Figure(decimal(volume.gallons(), 2), "gal");
+        ? figure(decimal(volume.fluidOunces(), 1), "fl" + NO_BREAK_SPACE + "oz")
+        : figure(decimal(volume.gallons(), 2), "gal");
   }
 
   /** A volume as {@link #volume} writes it, rounded up: for a least that is to hold as printed. */
@@ -95,40 +109,40 @@ public record Display(UnitSystem system, Mass scaleStep) {
   /** A temperature to the whole degree. */
   public Figure temperature(Temperature temperature) {
     return system == UnitSystem.METRIC
-        ? new Figure(decimal(temperature.celsius(), 0), "°C")
-        : new Figure(decimal(temperature.fahrenheit(), 0), "°F");
+        ? figure(decimal(temperature.celsius(), 0), "°C")
+        : figure(decimal(temperature.fahrenheit(), 0), "°F");
   }
 
   /** A strength to the hundredth of a percent that a refractometer shows. */
   public Figure strength(Strength strength) {
-    return new Figure(decimal(strength.percent(), 2), "%");
+    return figure(decimal(strength.percent(), 2), "%");
   }
 
   /** An extraction to the tenth of a percent; an honest one is never surer than half a percent. */
   public Figure extraction(Extraction extraction) {
-    return new Figure(decimal(extraction.percent(), 1), "%");
+    return figure(decimal(extraction.percent(), 1), "%");
   }
 
   /** An absorption to the hundredth of a gram per gram. */
   public Figure absorption(Absorption absorption) {
-    return new Figure(decimal(absorption.gramsPerGram(), 2), "g/g");
+    return figure(decimal(absorption.gramsPerGram(), 2), "g/g");
   }
 
   /** A share in percent, with at most one decimal, and that only when there is one. */
   public Figure share(Share share) {
     double percent = rounded(share.percent(), 1);
-    return new Figure(decimal(percent, percent == Math.rint(percent) ? 0 : 1), "%");
+    return figure(decimal(percent, percent == Math.rint(percent) ? 0 : 1), "%");
   }
 
   /** Money to the smallest coin of its currency, and the currency's three letters. */
   public Figure money(Money money) {
-    return new Figure(grouped(money.rounded().amount()), money.currency().getCurrencyCode());
+    return figure(grouped(money.rounded().amount()), money.currency().getCurrencyCode());
   }
 
   /** An amount of something bought: whole pieces as a bare number, else a mass or a volume. */
   public String amount(Amount amount) {
     return switch (amount.kind()) {
-      case PIECES -> decimal(amount.whole().value(), 0);
+      case PIECES -> style.of(decimal(amount.whole().value(), 0));
       case MASS -> mass(amount.mass()).toString();
       case VOLUME -> volume(amount.volume()).toString();
     };
@@ -136,7 +150,7 @@ public record Display(UnitSystem system, Mass scaleStep) {
 
   /** From one strength to another, with one unit for both. */
   public Figure strengths(Strength low, Strength high) {
-    return new Figure(decimal(low.percent(), 2) + "–" + decimal(high.percent(), 2), "%");
+    return figure(decimal(low.percent(), 2) + "–" + decimal(high.percent(), 2), "%");
   }
 
   /**
@@ -151,7 +165,7 @@ public record Display(UnitSystem system, Mass scaleStep) {
     if (fraction >= 0.995 && fraction < 1) {
       return "over" + NO_BREAK_SPACE + "99" + NO_BREAK_SPACE + "%";
     }
-    return new Figure(decimal(100 * fraction, 0), "%").toString();
+    return figure(decimal(100 * fraction, 0), "%").toString();
   }
 
   /** A standard uncertainty in a unit, with two digits that count (JCGM 100:2008, 7.2.6). */
@@ -161,14 +175,14 @@ public record Display(UnitSystem system, Mass scaleStep) {
         BigDecimal.valueOf(ounces ? Mass.ofGrams(value).ounces() : value)
             .round(new MathContext(2, RoundingMode.HALF_UP))
             .stripTrailingZeros();
-    return new Figure(digits.toPlainString(), ounces ? Unit.OUNCE.symbol() : unit.symbol());
+    return figure(digits.toPlainString(), ounces ? Unit.OUNCE.symbol() : unit.symbol());
   }
 
   /** A length: whole millimetres, or inches to the tenth. */
   public Figure length(Length length) {
     return system == UnitSystem.METRIC
-        ? new Figure(decimal(length.millimetres(), 0), "mm")
-        : new Figure(decimal(length.inches(), 1), "in");
+        ? figure(decimal(length.millimetres(), 0), "mm")
+        : figure(decimal(length.inches(), 1), "in");
   }
 
   /** A time in minutes and seconds, {@code 5 min 20 s}; no seconds where there are none. */
@@ -177,11 +191,11 @@ public record Display(UnitSystem system, Mass scaleStep) {
     long minutes = seconds / SECONDS_PER_MINUTE;
     long rest = seconds % SECONDS_PER_MINUTE;
     if (minutes == 0) {
-      return new Figure(String.valueOf(rest), "s");
+      return figure(String.valueOf(rest), "s");
     }
     return rest == 0
-        ? new Figure(String.valueOf(minutes), "min")
-        : new Figure(minutes + NO_BREAK_SPACE + "min" + NO_BREAK_SPACE + rest, "s");
+        ? figure(String.valueOf(minutes), "min")
+        : figure(minutes + NO_BREAK_SPACE + "min" + NO_BREAK_SPACE + rest, "s");
   }
 
   /** A brew ratio as the trade writes it, {@code 1:13.0}. */
@@ -191,7 +205,7 @@ public record Display(UnitSystem system, Mass scaleStep) {
 
   /** Grams of whatever was named for each gram of coffee, written as {@code 1:19.4}. */
   public String perGram(double gramsPerGram) {
-    return "1:" + decimal(gramsPerGram, 1);
+    return style.of("1:" + decimal(gramsPerGram, 1));
   }
 
   /** A number with so many decimals, a half rounded away from zero. */

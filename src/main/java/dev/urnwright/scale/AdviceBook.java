@@ -3,6 +3,7 @@ package dev.urnwright.scale;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Extraction;
 import dev.urnwright.quantity.Length;
+import dev.urnwright.wording.Saying;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,19 +37,11 @@ final class AdviceBook {
     if (request.trials().isEmpty()) {
       beforeTrials();
       depth();
-      add(
-          "trial",
-          "Brew it once as it stands, weigh the beverage, read the strength three times, and enter"
-              + " both under 'trials'.",
-          "What grounds keep and give on this brewer is the one thing that the reference can't"
-              + " tell.");
+      add("trial", Saying.of("advice.trial.why"));
     } else {
       afterTrials();
     }
-    add(
-        "one-thing",
-        "Change one thing at a time: flow or grind first, then the dose.",
-        "Two changes at once hide which of them helped.");
+    add("one-thing", Saying.of("advice.one-thing.why"));
     return advice;
   }
 
@@ -56,28 +49,23 @@ final class AdviceBook {
     Optional<Duration> before = request.reference().contact();
     Optional<Recipe.Contact> after = recipe.contact();
     if (after.isEmpty()) {
-      add(
-          "grind-keep",
-          "Keep the grind for the first trial.",
-          "Neither a cycle nor a flow is given, so how long water will touch the coffee isn't"
-              + " known.");
+      add("grind-keep", Saying.of("advice.unknown-contact"));
       return;
     }
     Duration expected = after.get().expected();
     if (before.isPresent()) {
       double longer = (double) expected.toMillis() / before.get().toMillis();
-      String basis =
-          "Water touched the reference for "
-              + display.duration(before.get())
-              + " and is expected to touch this for about "
-              + display.duration(expected)
-              + suiting(after.get());
+      Saying basis =
+          Saying.of("advice.contact-both")
+              .with("before", display.duration(before.get()))
+              .with("expected", display.duration(expected))
+              .with("suiting", suiting(after.get()));
       if (longer > ALIKE) {
-        move(true, basis + " Longer contact extracts more; coarser grounds give less.");
+        move(true, Saying.of("advice.longer").with("basis", basis));
       } else if (longer < 1 / ALIKE) {
-        move(false, basis + " Shorter contact extracts less; finer grounds give more.");
+        move(false, Saying.of("advice.shorter").with("basis", basis));
       } else {
-        add("grind-keep", "Keep the grind for the first trial.", basis);
+        add("grind-keep", basis);
       }
       return;
     }
@@ -85,55 +73,38 @@ final class AdviceBook {
     if (grind.isPresent() && !grind.get().suits(expected)) {
       move(
           expected.compareTo(grind.get().most()) > 0,
-          "About "
-              + display.duration(expected)
-              + " are expected, and a "
-              + grind.get().word()
-              + " grind goes with "
-              + range(grind.get())
-              + " (Golden Cup standard, 2015).");
+          Saying.of("advice.grind-unsuited")
+              .with("expected", display.duration(expected))
+              .with("grind", Saying.of("grind." + grind.get().word()))
+              .with("least", display.duration(grind.get().least()))
+              .with("most", display.duration(grind.get().most())));
     } else {
       add(
           "grind-keep",
-          "Keep the grind for the first trial.",
-          "Water is expected to touch the coffee for about "
-              + display.duration(expected)
-              + suiting(after.get()));
+          Saying.of("advice.contact")
+              .with("expected", display.duration(expected))
+              .with("suiting", suiting(after.get())));
     }
   }
 
-  private String suiting(Recipe.Contact contact) {
+  private Saying suiting(Recipe.Contact contact) {
     return contact
         .grind()
         .map(
             grind ->
-                ", with which a "
-                    + grind.word()
-                    + " grind goes ("
-                    + range(grind)
-                    + ", Golden Cup standard, 2015).")
-        .orElse(", for which the published guide (1 to 8 min) has no grind.");
-  }
-
-  private String range(Grind grind) {
-    return display.duration(grind.least()) + " to " + display.duration(grind.most());
+                Saying.of("advice.suiting")
+                    .with("grind", Saying.of("grind." + grind.word()))
+                    .with("least", display.duration(grind.least()))
+                    .with("most", display.duration(grind.most())))
+        .orElse(Saying.of("advice.suiting-none"));
   }
 
   /** Flow first where it can be set, for it leaves the grounds as they are. */
-  private void move(boolean lessContact, String basis) {
+  private void move(boolean lessContact, Saying basis) {
     if (request.target().flowPerMinute().isPresent()) {
-      add(
-          lessContact ? "flow-up" : "flow-down",
-          (lessContact ? "Raise the flow first" : "Lower the flow first")
-              + (lessContact ? ", or pause less" : ", or pause more")
-              + " between pours; only then "
-              + (lessContact ? "grind coarser." : "grind finer."),
-          basis);
+      add(lessContact ? "flow-up" : "flow-down", basis);
     } else {
-      add(
-          lessContact ? "grind-coarser" : "grind-finer",
-          lessContact ? "Grind coarser first." : "Grind finer first.",
-          basis);
+      add(lessContact ? "grind-coarser" : "grind-finer", basis);
     }
   }
 
@@ -151,30 +122,17 @@ final class AdviceBook {
     if (!sameShape) {
       add(
           "other-shape",
-          "Taste it before trusting the numbers.",
-          "A flat bed and a cone pass water differently, so their depths ("
-              + display.length(was)
-              + " and "
-              + display.length(is)
-              + ") tell little of each other.");
+          Saying.of("advice.other-shape.why")
+              .with("was", display.length(was))
+              .with("is", display.length(is)));
       return;
     }
-    String depths =
-        "The bed is "
-            + display.length(is)
-            + " deep, where the reference's was "
-            + display.length(was)
-            + ".";
+    Saying depths =
+        Saying.of("advice.depths").with("is", display.length(is)).with("was", display.length(was));
     if (is.millimetres() > was.millimetres() * ALIKE) {
-      add(
-          "deeper",
-          "If it drains more slowly than expected, grind coarser.",
-          depths + " Through a deeper bed of the same grounds water flows more slowly (Darcy).");
+      add("deeper", Saying.of("advice.deeper.why").with("depths", depths));
     } else if (is.millimetres() * ALIKE < was.millimetres()) {
-      add(
-          "thinner",
-          "If it drains faster than expected, grind finer; see that the spray wets the whole bed.",
-          depths + " Through a thinner bed of the same grounds water flows faster (Darcy).");
+      add("thinner", Saying.of("advice.thinner.why").with("depths", depths));
     }
   }
 
@@ -183,22 +141,20 @@ final class AdviceBook {
     Extraction got = brewings.extraction(last.brew(), brewings.carried().absorption());
     Extraction wanted = brewings.carried().curve().at(Brewings.ratio(request.reference().brew()));
     double points = got.percent() - wanted.percent();
-    String basis =
-        "The last trial extracted "
-            + display.extraction(got)
-            + ", the reference "
-            + display.extraction(wanted)
-            + "; a reading is no surer than half a point.";
+    Saying basis =
+        Saying.of("advice.trial-extracted")
+            .with("got", display.extraction(got))
+            .with("wanted", display.extraction(wanted));
     if (points > SURE_POINTS) {
       move(true, basis);
     } else if (points < -SURE_POINTS) {
       move(false, basis);
     } else {
-      add("grind-keep", "Keep grind and flow; the dose and water above set the strength.", basis);
+      advice.add(new Scaled.Advice("grind-keep", Saying.of("advice.keep-all"), basis));
     }
   }
 
-  private void add(String code, String text, String basis) {
-    advice.add(new Scaled.Advice(code, text, basis));
+  private void add(String code, Saying why) {
+    advice.add(new Scaled.Advice(code, Saying.of("advice." + code), why));
   }
 }

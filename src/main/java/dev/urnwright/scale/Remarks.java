@@ -5,9 +5,11 @@ import dev.urnwright.event.BrewProfile.ReferenceBrew;
 import dev.urnwright.event.Note;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Extraction;
+import dev.urnwright.quantity.Figure;
 import dev.urnwright.quantity.Length;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Share;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,22 +45,16 @@ final class Remarks {
 
   List<Note> cautions(Recipe recipe) {
     List<Note> cautions = new ArrayList<>();
-    cautions.add(
-        new Note(
-            "scald",
-            "Brew water and fresh beverage scald, and a full vessel is heavy. Let a sample cool"
-                + " before reading it. What the maker of the brewer says comes first."));
+    cautions.add(new Note("scald", Saying.of("scale.scald")));
     recipe.bed().ifPresent(bed -> depth(bed, recipe, cautions));
     if (recipe.contact().isPresent()
         && recipe.contact().get().expected().compareTo(Recipe.Contact.MOST) > 0) {
       cautions.add(
           new Note(
               "slow",
-              "Water is expected to touch the coffee for "
-                  + display.duration(recipe.contact().get().expected())
-                  + "; brewers are certified to take no longer than "
-                  + display.duration(Recipe.Contact.MOST)
-                  + "."));
+              Saying.of("scale.slow")
+                  .with("expected", display.duration(recipe.contact().get().expected()))
+                  .with("most", display.duration(Recipe.Contact.MOST))));
     }
     Mass full = request.target().brewer().greatestDose();
     if (recipe.brew().dose().grams() < LEAST_LOAD * full.grams()
@@ -66,37 +62,20 @@ final class Remarks {
       cautions.add(
           new Note(
               "part-load",
-              "A batch of "
-                  + display.mass(recipe.brew().dose())
-                  + " is less than two thirds of what this brewer takes. Published testing rules"
-                  + " load a brewer no lower, unless it was made for part loads: try it first."));
+              Saying.of("scale.part-load").with("dose", display.mass(recipe.brew().dose()))));
     }
     window(recipe, cautions);
     return cautions;
   }
 
   private void depth(Recipe.Bed bed, Recipe recipe, List<Note> cautions) {
-    String guide = display.length(Recipe.Bed.LEAST) + " to " + display.length(Recipe.Bed.MOST);
     if (bed.verdict() == Recipe.Bed.Verdict.SHALLOW) {
-      String cure =
+      Saying cure =
           maker
               .deepEnough()
-              .map(
-                  dose ->
-                      "From "
-                          + display.mass(dose)
-                          + " of coffee on, it lies deep enough: make more at once, or use a"
-                          + " narrower basket.")
-              .orElse("A narrower basket, or one with an insert, would make it deeper.");
-      cautions.add(
-          new Note(
-              "shallow-bed",
-              "The bed is "
-                  + display.length(bed.depth())
-                  + " deep, less than the "
-                  + guide
-                  + " that brew most evenly. "
-                  + cure));
+              .map(dose -> Saying.of("scale.shallow.more").with("dose", display.mass(dose)))
+              .orElse(Saying.of("scale.shallow.basket"));
+      cautions.add(new Note("shallow-bed", bed("scale.shallow", bed).with("cure", cure)));
     }
     if (bed.verdict() == Recipe.Bed.Verdict.DEEP) {
       Mass most =
@@ -111,28 +90,28 @@ final class Remarks {
       cautions.add(
           new Note(
               "deep-bed",
-              "The bed is "
-                  + display.length(bed.depth())
-                  + " deep, more than the "
-                  + guide
-                  + " that brew most evenly. Up to "
-                  + display.mass(most)
-                  + " lies within them, so that "
-                  + batches
-                  + " batches would; or send part of the water round the bed, with a trial of the"
-                  + " stronger brew first."));
+              bed("scale.deep", bed).with("dose", display.mass(most)).with("batches", batches)));
     }
     Optional<Length> height = request.target().basket().flatMap(Basket::height);
     if (height.isPresent() && height.get().compareTo(bed.needed()) < 0) {
       cautions.add(
           new Note(
               "overflow",
-              "Grounds swell by about half the bed's depth, so this dose needs a basket "
-                  + display.length(bed.needed())
-                  + " high; this one is "
-                  + display.length(height.get())
-                  + " and may overflow with hot water and grounds."));
+              Saying.of("scale.overflow")
+                  .with("needed", display.length(bed.needed()))
+                  .with("height", display.length(height.get()))));
     }
+  }
+
+  private Saying bed(String key, Recipe.Bed bed) {
+    return Saying.of(key)
+        .with("depth", display.length(bed.depth()))
+        .with("least", display.length(Recipe.Bed.LEAST))
+        .with("most", display.length(Recipe.Bed.MOST));
+  }
+
+  private Figure ratio(Recipe recipe) {
+    return Figure.bare(display.ratio(recipe.brew().ratio()));
   }
 
   private void window(Recipe recipe, List<Note> cautions) {
@@ -144,13 +123,10 @@ final class Remarks {
       cautions.add(
           new Note(
               "outside-window",
-              "An extraction of "
-                  + display.extraction(extraction)
-                  + " lies outside "
-                  + display.extraction(request.print().window().leastExtracted())
-                  + " to "
-                  + display.extraction(request.print().window().mostExtracted())
-                  + ", where a cup is usually liked."));
+              Saying.of("scale.outside-window")
+                  .with("extraction", display.extraction(extraction))
+                  .with("least", display.extraction(request.print().window().leastExtracted()))
+                  .with("most", display.extraction(request.print().window().mostExtracted()))));
     }
   }
 
@@ -160,9 +136,8 @@ final class Remarks {
       notes.add(
           new Note(
               "absorption-assumed",
-              "The reference's beverage was not weighed, so its grounds are taken to keep "
-                  + display.absorption(brewings.carried().absorption())
-                  + "."));
+              Saying.of("scale.absorption-assumed")
+                  .with("kept", display.absorption(brewings.carried().absorption()))));
     }
     ReferenceBrew reference = request.reference().brew();
     double away =
@@ -171,53 +146,37 @@ final class Remarks {
       notes.add(
           new Note(
               "extraction-carried",
-              "Until a trial was brewed, this brewer is taken to extract as the reference did, "
-                  + display.extraction(brewings.carried().curve().at(recipe.brew().ratio()))
-                  + " give or take 2 points (k = 2)."));
+              Saying.of("scale.extraction-carried")
+                  .with(
+                      "extraction",
+                      display.extraction(brewings.carried().curve().at(recipe.brew().ratio())))));
       if (away > NEAR) {
-        notes.add(
-            new Note(
-                "ratio-far",
-                "The planned ratio, "
-                    + display.ratio(recipe.brew().ratio())
-                    + ", is far from the reference's; extraction changes with the ratio, so brew a"
-                    + " trial at it."));
+        notes.add(new Note("ratio-far", Saying.of("scale.ratio-far").with("ratio", ratio(recipe))));
       }
     } else {
       notes.add(
           new Note(
               "trials-count",
-              "What this brewer's grounds keep ("
-                  + display.absorption(model.absorption())
-                  + ") and what it extracts come from its trials, not from the reference."));
+              Saying.of("scale.trials-count")
+                  .with("kept", display.absorption(model.absorption()))));
       if (model.curve().knots().size() > 1 && !model.curve().covers(recipe.brew().ratio())) {
         notes.add(
             new Note(
-                "ratio-untried",
-                "The planned ratio, "
-                    + display.ratio(recipe.brew().ratio())
-                    + ", lies outside of those tried; there the nearest trial's extraction is"
-                    + " taken."));
+                "ratio-untried", Saying.of("scale.ratio-untried").with("ratio", ratio(recipe))));
       }
     }
     if (recipe.bypassShare().fraction() > 0) {
       notes.add(
           new Note(
               "bypass-share",
-              display.share(Share.ofFraction(recipe.bypassShare().fraction()))
-                  + " of the finished beverage is bypass: water over everything finished. Some"
-                  + " sources put it over all water instead, which is less."));
+              Saying.of("scale.bypass-share")
+                  .with(
+                      "share", display.share(Share.ofFraction(recipe.bypassShare().fraction())))));
     }
     recipe
         .bed()
         .filter(bed -> bed.verdict() == Recipe.Bed.Verdict.NOT_GUIDED)
-        .ifPresent(
-            bed ->
-                notes.add(
-                    new Note(
-                        "cone",
-                        "In a cone (taken to be 60° wide) depth is told from the tip; the"
-                            + " published guide is for flat beds.")));
+        .ifPresent(bed -> notes.add(new Note("cone", Saying.of("scale.cone"))));
     return notes;
   }
 }

@@ -7,6 +7,7 @@ import dev.urnwright.quantity.Extraction;
 import dev.urnwright.quantity.Length;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Strength;
+import dev.urnwright.wording.Saying;
 import java.util.List;
 import java.util.Optional;
 
@@ -59,10 +60,20 @@ public record Scaled(
    * What to do, and why.
    *
    * @param code a stable short name
-   * @param text what to do
-   * @param basis what that rests on
+   * @param what to do
+   * @param why what that rests on
    */
-  public record Advice(String code, String text, String basis) {}
+  public record Advice(String code, Saying what, Saying why) {
+    /** What to do, in English. */
+    public String text() {
+      return what.toString();
+    }
+
+    /** What that rests on, in English. */
+    public String basis() {
+      return why.toString();
+    }
+  }
 
   /**
    * One trial against its forecast.

@@ -20,7 +20,7 @@ record PackingPart(String title, List<Row> rows) {
         .map(
             part ->
                 new PackingPart(
-                    part.words(),
+                    part.saying().toString(),
                     lines.stream()
                         .filter(line -> line.part() == part)
                         .map(line -> Row.of(line, display))

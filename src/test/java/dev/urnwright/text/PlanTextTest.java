@@ -166,8 +166,7 @@ class PlanTextTest {
     for (int minute = 0; minute < RunText.MOST_ROWS + 7; minute++) {
       Run.Action action = run.actions().get(minute % run.actions().size());
       LocalDateTime at = run.actions().get(0).at().plusMinutes(minute);
-      actions.add(
-          new Run.Action(at, action.kind(), action.what(), action.where(), action.detail()));
+      actions.add(new Run.Action(at, action.kind(), action.what(), action.where(), action.how()));
     }
     Run longer = new Run(batches, run.fills(), run.heaters(), run.water(), actions, run.quality());
     String text =
