@@ -37,7 +37,6 @@ public record BrewModel(
   private static final double LEAST_RATIO = 0.1;
   private static final double WEAKEST_RATIO = 1000;
   private static final double NOISE = 1e-9;
-  private static final int HALVINGS = 200;
 
   /** Refuses a brew of nothing but steam. */
   public BrewModel {
@@ -108,9 +107,7 @@ public record BrewModel(
       throw new IllegalArgumentException(
           "the grounds keep the water at any ratio: " + absorption + ", " + steamLoss + " steam");
     }
-    double running = runningRatio();
-    return BrewRatio.ofGramsPerGram(
-        strengthAt(running) <= STRONGEST ? running : search(STRONGEST, running).weak());
+    return BrewRatio.ofGramsPerGram(search(STRONGEST, runningRatio()).weak());
   }
 
   /**
@@ -188,7 +185,7 @@ public record BrewModel(
   private Crossing search(double wanted, double from) {
     double strong = from;
     double weak = WEAKEST_RATIO;
-    for (int i = 0; i < HALVINGS && weak - strong > 1e-13 * weak; i++) {
+    while (weak - strong > 1e-13 * weak) {
       double middle = (strong + weak) / 2;
       if (strengthAt(middle) >= wanted) {
         strong = middle;
@@ -210,11 +207,8 @@ public record BrewModel(
     return ratio * (1 - steamLoss.fraction());
   }
 
-  /** As a fraction; infinite where the grounds keep all the water. */
+  /** As a fraction, for ratios above {@link #dryRatio}. */
   private double strengthAt(double ratio) {
-    double left = waterPerDose(ratio);
-    return left <= absorption.gramsPerGram()
-        ? Double.POSITIVE_INFINITY
-        : method.strength(curve.at(ratio), left, absorption.gramsPerGram());
+    return method.strength(curve.at(ratio), waterPerDose(ratio), absorption.gramsPerGram());
   }
 }

@@ -56,10 +56,10 @@ public final class Heat {
   public static Temperature cooled(
       Temperature start, Temperature air, double lostInFirstHour, Duration after) {
     double difference = start.kelvinsAbove(air);
-    if (difference <= 0 || lostInFirstHour == 0) {
+    if (difference <= 0) {
       return start;
     }
-    if (!(lostInFirstHour > 0 && lostInFirstHour < difference)) {
+    if (!(lostInFirstHour >= 0 && lostInFirstHour < difference)) {
       throw new IllegalArgumentException(
           "a vessel " + difference + " K above the air can't lose " + lostInFirstHour + " K");
     }

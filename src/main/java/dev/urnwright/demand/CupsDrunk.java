@@ -11,12 +11,6 @@ import org.apache.commons.math3.distribution.BinomialDistribution;
  */
 final class CupsDrunk {
   /**
-   * Cups each that differ from a whole number by less are whole: 3 × 0.1 guests' worth of noise
-   * must not call for another cup.
-   */
-  private static final double NOISE = 1e-9;
-
-  /**
    * A level missed by less than this part of it, or of what it leaves to chance, is met: a half is
    * a half whichever way binary rounding has turned the sum.
    */
@@ -38,9 +32,8 @@ final class CupsDrunk {
   CupsDrunk(int guests, double drinkerProbability, double cupsEach) {
     this.guests = guests;
     this.drinkerProbability = drinkerProbability;
-    this.surelyEach = (int) Math.floor(cupsEach + NOISE);
-    this.oneMoreProbability =
-        Math.max(0, cupsEach - surelyEach) < NOISE ? 0 : cupsEach - surelyEach;
+    this.surelyEach = (int) cupsEach;
+    this.oneMoreProbability = cupsEach - surelyEach;
     this.drinkers = binomial(guests, drinkerProbability);
   }
 
@@ -65,11 +58,8 @@ final class CupsDrunk {
     double sum = drinkers.cumulativeProbability(certain);
     int last = Math.min(clamp(cups / surelyEach), mostDrinkers());
     for (int x = Math.max(certain + 1, fewestDrinkers()); x <= last; x++) {
-      double chance = drinkers.probability(x);
-      if (chance > 0) {
-        int more = clamp(cups - (long) surelyEach * x);
-        sum += chance * binomial(x, oneMoreProbability).cumulativeProbability(more);
-      }
+      int more = clamp(cups - (long) surelyEach * x);
+      sum += drinkers.probability(x) * binomial(x, oneMoreProbability).cumulativeProbability(more);
     }
     return Math.min(1, sum);
   }
@@ -78,15 +68,7 @@ final class CupsDrunk {
   int enoughWith(double wanted) {
     double level = wanted - LEVEL_NOISE * Math.min(wanted, 1 - wanted);
     long low = -1; // atMost(low) < level
-    long high = (long) guests * (surelyEach + (oneMoreProbability > 0 ? 1 : 0)); // surely enough
-    long guess = Math.min(high - 1, (long) Math.ceil(mean() + 12 * spread() + 40));
-    if (guess > low && atMost(guess) >= level) {
-      high = guess;
-    }
-    guess = (long) Math.floor(mean() - 12 * spread() - 40);
-    if (guess > low && atMost(guess) < level) {
-      low = guess;
-    }
+    long high = (surelyEach + 1L) * guests; // surely enough
     while (high - low > 1) {
       long middle = (low + high) >>> 1;
       if (atMost(middle) >= level) {
@@ -96,12 +78,6 @@ final class CupsDrunk {
       }
     }
     return Math.toIntExact(high);
-  }
-
-  /** A bound on the standard deviation of the cups, in cups. */
-  private double spread() {
-    double each = surelyEach + 1.0;
-    return Math.sqrt(guests * drinkerProbability) * each;
   }
 
   /**

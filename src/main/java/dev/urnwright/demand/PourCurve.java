@@ -2,7 +2,6 @@ package dev.urnwright.demand;
 
 import dev.urnwright.event.GuestGroup.Arrivals;
 import dev.urnwright.event.GuestGroup.Arrivals.Shape;
-import dev.urnwright.quantity.Share;
 
 /**
  * When a group's cups are poured: the share of them poured by each minute, from none at the start
@@ -38,14 +37,16 @@ public final class PourCurve {
    */
   public static PourCurve of(double start, double end, Arrivals arrivals) {
     double[] cumulative = new double[arrivals.shares().size()];
-    double total = arrivals.shares().stream().mapToDouble(Share::fraction).sum();
     double sum = 0;
     for (int i = 0; i < cumulative.length; i++) {
       sum += arrivals.shares().get(i).fraction();
-      cumulative[i] = sum / total;
+      cumulative[i] = sum;
     }
-    if (cumulative.length > 0 && !(total > 0)) {
+    if (cumulative.length > 0 && !(sum > 0)) {
       throw new IllegalArgumentException("nobody comes in any part of the window: " + arrivals);
+    }
+    for (int i = 0; i < cumulative.length; i++) {
+      cumulative[i] /= sum; // the last is 1, exactly
     }
     return new PourCurve(start, end, arrivals.shape(), cumulative);
   }
@@ -55,7 +56,7 @@ public final class PourCurve {
     if (minute < start) {
       return 0;
     }
-    if (length == 0 || minute >= start + length) {
+    if (minute >= start + length) {
       return 1;
     }
     double s = (minute - start) / length;
@@ -128,18 +129,18 @@ public final class PourCurve {
 
   private double listedBy(double s) {
     double at = s * cumulative.length;
-    int i = Math.min((int) at, cumulative.length - 1);
+    int i = (int) at;
     double before = i == 0 ? 0 : cumulative[i - 1];
     return before + (at - i) * (cumulative[i] - before);
   }
 
   private double listedAt(double share) {
     int i = 0;
-    while (i < cumulative.length - 1 && cumulative[i] < share) {
+    while (cumulative[i] < share) {
       i++;
     }
     double before = i == 0 ? 0 : cumulative[i - 1];
     double within = cumulative[i] > before ? (share - before) / (cumulative[i] - before) : 0;
-    return (i + Math.max(0, within)) / cumulative.length;
+    return (i + within) / cumulative.length;
   }
 }

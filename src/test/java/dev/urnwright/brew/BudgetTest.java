@@ -101,12 +101,16 @@ class BudgetTest {
     Budget<String> budget =
         Budget.of(x -> x[0] + x[1], List.of(new Input<>("a", 1, 0), new Input<>("b", 2, 0.5)));
     assertEquals(List.of("b"), budget.lines().stream().map(l -> l.input().source()).toList());
-    assertEquals(0, Budget.of(x -> 7, List.<Input<String>>of()).uncertainty());
+    Budget<String> exact = Budget.of(x -> 7, List.<Input<String>>of());
+    assertEquals(0, exact.uncertainty());
+    assertEquals(0, exact.share(exact.lines()));
   }
 
   @Test
   void refusesAnUncertaintyThatIsNone() {
     assertThrows(IllegalArgumentException.class, () -> new Input<>("a", 1, -0.1));
     assertThrows(IllegalArgumentException.class, () -> new Input<>("a", 1, Double.NaN));
+    assertThrows(
+        IllegalArgumentException.class, () -> new Input<>("a", 1, Double.POSITIVE_INFINITY));
   }
 }

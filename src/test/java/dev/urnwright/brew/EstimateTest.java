@@ -1,6 +1,7 @@
 package dev.urnwright.brew;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import dev.urnwright.quantity.Strength;
 import org.junit.jupiter.api.Test;
@@ -19,7 +20,9 @@ class EstimateTest {
     "1.50, 0.05, 1.15, 1.45, 0.1587", // one outside: 1 − 0.8413
     "1.30, 0.00, 1.15, 1.45, 1.0000",
     "1.45, 0.00, 1.15, 1.45, 1.0000",
+    "1.15, 0.00, 1.15, 1.45, 1.0000",
     "1.46, 0.00, 1.15, 1.45, 0.0000",
+    "1.14, 0.00, 1.15, 1.45, 0.0000",
   })
   void theChanceToLieInAWindow(
       double strength, double uncertainty, double from, double to, double chance) {
@@ -37,5 +40,14 @@ class EstimateTest {
     assertEquals(1.38, cup.high().percent(), 1e-9);
     assertEquals(0.08, cup.plusMinus().percent(), 1e-9);
     assertEquals(0, new Estimate(Strength.ofPercent(1), 0.02).low().percent());
+  }
+
+  @Test
+  void refusesAnUncertaintyThatIsNone() {
+    Strength strength = Strength.ofPercent(1.3);
+    assertThrows(IllegalArgumentException.class, () -> new Estimate(strength, -1e-9));
+    assertThrows(IllegalArgumentException.class, () -> new Estimate(strength, Double.NaN));
+    assertThrows(
+        IllegalArgumentException.class, () -> new Estimate(strength, Double.POSITIVE_INFINITY));
   }
 }

@@ -2,6 +2,7 @@ package dev.urnwright.brew;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.urnwright.brew.Heat.Part;
 import dev.urnwright.quantity.Mass;
@@ -60,7 +61,8 @@ class HeatTest {
     assertEquals(63.333, Heat.mix(part(2000, 85), part(1000, 20)).celsius(), 0.001);
     // And a vessel of 22 °C that takes as much heat as 300 g of water: (190 + 6.6) / 3.3
     assertEquals(59.576, Heat.mix(part(2000, 85), part(1000, 20), part(300, 22)).celsius(), 0.001);
-    assertThrows(IllegalArgumentException.class, Heat::mix);
+    var nothing = assertThrows(IllegalArgumentException.class, Heat::mix);
+    assertTrue(nothing.getMessage().contains("nothing"), nothing.getMessage());
   }
 
   @ParameterizedTest(name = "after {0} min {1} °C")
@@ -91,6 +93,13 @@ class HeatTest {
     assertThrows(
         IllegalArgumentException.class,
         () -> Heat.cooled(celsius(25), celsius(20), 6, Duration.ofMinutes(60)));
+    // all of the difference in an hour is too much, and so is gaining heat from cooler air
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> Heat.cooled(celsius(25), celsius(20), 5, Duration.ofMinutes(60)));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> Heat.cooled(celsius(25), celsius(20), -1, Duration.ofMinutes(60)));
   }
 
   private static Part part(double grams, double celsius) {

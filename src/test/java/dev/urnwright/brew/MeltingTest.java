@@ -54,7 +54,10 @@ class MeltingTest {
 
   @Test
   void iceOnlyCools() {
-    assertThrows(IllegalArgumentException.class, () -> Melting.iceShare(celsius(20), celsius(21)));
+    var warmer =
+        assertThrows(
+            IllegalArgumentException.class, () -> Melting.iceShare(celsius(20), celsius(21)));
+    assertTrue(warmer.getMessage().startsWith("ice cools"), warmer.getMessage());
     assertThrows(IllegalArgumentException.class, () -> Melting.iceShare(celsius(20), celsius(-1)));
   }
 

@@ -39,6 +39,9 @@ class WeighedBatchTest {
     // (1.80 + 1.81 + 1.80) / 3 = 1.80333…
     assertEquals(1.8033333, read("1.92 1.80 1.81 1.80").strength().orElseThrow().percent(), 1e-6);
     assertEquals(0.02, read("1.92 1.80 1.82 1.81").spreadPercent(), 1e-9);
+    assertEquals(0.12, read("1.92 1.80").spreadPercent(), 1e-9);
+    assertEquals(0, read("1.92").spreadPercent());
+    assertEquals(0, Readings.NONE.spreadPercent());
   }
 
   @Test
@@ -57,6 +60,14 @@ class WeighedBatchTest {
         23.964,
         batch.extraction(BrewMethod.IMMERSION, kept, NO_STEAM).orElseThrow().percent(),
         0.001);
+  }
+
+  /** 208 g less 5 % are 197.6 g; 169 g of them left, so 28.6 g stayed in 16 g of coffee. */
+  @Test
+  void whatWentAsSteamWasNotAbsorbed() {
+    WeighedBatch batch =
+        new WeighedBatch(grams(16), grams(208), Optional.of(grams(169)), Readings.NONE);
+    assertEquals(1.7875, batch.absorption(Share.ofPercent(5)).orElseThrow().gramsPerGram(), 1e-9);
   }
 
   @Test
@@ -78,6 +89,13 @@ class WeighedBatchTest {
     assertThrows(
         IllegalArgumentException.class,
         () -> new WeighedBatch(grams(0), grams(208), Optional.empty(), Readings.NONE));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> new WeighedBatch(grams(16), grams(0), Optional.empty(), Readings.NONE));
+    // 16 g and 208 g give 224 g at most: that much can still have been
+    WeighedBatch all =
+        new WeighedBatch(grams(16), grams(208), Optional.of(grams(224)), Readings.NONE);
+    assertEquals(0, all.absorption(NO_STEAM).orElseThrow().gramsPerGram());
   }
 
   private static Readings read(String written) {

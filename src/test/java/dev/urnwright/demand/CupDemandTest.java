@@ -66,6 +66,13 @@ class CupDemandTest {
   }
 
   @Test
+  void whereNobodyDrinksThereIsNoCup() {
+    Guests tea = new Guests(40, Share.ofPercent(0), 1.5);
+    assertEquals(0, CupDemand.of(tea, ALL, new Provision.Overage(0.1)).cups());
+    assertEquals(0, CupDemand.of(tea, ALL, new Provision.Mean()).mean());
+  }
+
+  @Test
   void theChanceThatItIsEnoughIsTold() {
     // one guest of two, each with even chances: P(at most one) = 3/4
     Guests two = new Guests(2, Share.ofPercent(50), 1);

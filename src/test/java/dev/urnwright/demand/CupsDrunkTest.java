@@ -5,29 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The exact distribution of the cups that a group drinks. */
 class CupsDrunkTest {
-  /**
-   * Absolute; two libraries' incomplete beta functions for up to a million guests differ by no
-   * more. The rows of the resource keep this distance from the level, so the cups must agree
-   * exactly.
-   */
-  private static final double LIBRARIES = 1e-9;
-
-  @ParameterizedTest(name = "{0} guests, p {1}, {2} cups each, level {3}: {4} cups")
-  @CsvFileSource(resources = "cups-scipy.csv", delimiter = '|', numLinesToSkip = 8)
-  void isThatOfAGeneralLibrary(
-      int guests, double p, double each, double level, int cups, double enough, double fewer) {
-    CupsDrunk drunk = new CupsDrunk(guests, p, each);
-    assertEquals(cups, drunk.enoughWith(level));
-    assertEquals(enough, drunk.atMost(cups), LIBRARIES);
-    assertEquals(fewer, drunk.atMost(cups - 1), LIBRARIES);
-    assertEquals(guests * p * each, drunk.mean(), 1e-9 * guests);
-  }
-
   /** By hand: the level is met exactly, and one cup more would be one too many. */
   @ParameterizedTest(name = "{0} guests, p {1}, {2} cups each, level {3}: {4} cups")
   @CsvSource({
@@ -48,6 +29,8 @@ class CupsDrunkTest {
     // P(at most 5 of 11) = 1/2 by symmetry
     "11, 0.5, 1, 0.5, 5",
     "101, 0.5, 1, 0.5, 50",
+    // P(none) = 1 − 1.05e-9 is less than the level, however little that is
+    "1, 0.00000000105, 1, 0.999999999, 1",
   })
   void aLevelMetExactlyIsMet(int guests, double p, double each, double level, int cups) {
     assertEquals(cups, new CupsDrunk(guests, p, each).enoughWith(level));
@@ -67,6 +50,23 @@ class CupsDrunkTest {
     assertEquals(3 * 20, new CupsDrunk(20, 0.9, 2.5).enoughWith(Math.nextDown(1.0)));
     assertEquals(1, new CupsDrunk(20, 0.9, 2.5).atMost(60), 0);
     assertEquals(0, new CupsDrunk(20, 0.9, 2.5).atMost(-1), 0);
+  }
+
+  /** Fewer than no cups are never enough, not even for someone who is likely to drink none. */
+  @Test
+  void noCupsAreTheFewest() {
+    assertEquals(0, new CupsDrunk(1, 0.5, 1.5).atMost(-1));
+    assertEquals(0.5, new CupsDrunk(1, 0.5, 1.5).atMost(0), 1e-12);
+  }
+
+  /** A million guests drink no more than their mean half of the time; a cup is 1/1000 of σ. */
+  @Test
+  void aCrowdIsNormal() {
+    // mean 750 000; σ² = 10⁶·(0.5·(2.25 + 0.25) − 0.25·2.25) = 687 500, σ = 829; Φ(1) = 0.8413
+    CupsDrunk crowd = new CupsDrunk(1_000_000, 0.5, 1.5);
+    assertEquals(0.5, crowd.atMost(750_000), 1e-3);
+    assertEquals(0.8413, crowd.atMost(750_829), 1e-3);
+    assertEquals(0.1587, crowd.atMost(749_171), 1e-3);
   }
 
   @Test

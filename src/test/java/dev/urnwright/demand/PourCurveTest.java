@@ -64,6 +64,19 @@ class PourCurveTest {
     assertEquals(40, PourCurve.of(60, 60, Arrivals.EVEN).longestWait(1 / 40.0), 1e-9);
   }
 
+  /** One part of four and then three of four, written as 10 % and 30 %; none at first. */
+  @Test
+  void listedSharesCountAgainstTheirSum() {
+    PourCurve curve = PourCurve.of(60, 120, Arrivals.listed(List.of(percent(10), percent(30))));
+    assertEquals(0.25, curve.pouredBy(90), 1e-12);
+    assertEquals(0.625, curve.pouredBy(105), 1e-12);
+    assertEquals(105, curve.minuteOf(0.625), 1e-9);
+    PourCurve late = PourCurve.of(60, 120, Arrivals.listed(List.of(percent(0), percent(30))));
+    assertEquals(60, late.minuteOf(0), 1e-9);
+    assertEquals(0, late.pouredBy(90), 1e-12);
+    assertEquals(105, late.minuteOf(0.5), 1e-9);
+  }
+
   @ParameterizedTest
   @MethodSource("shapes")
   void growsFromNoneToAll(Arrivals arrivals) {
