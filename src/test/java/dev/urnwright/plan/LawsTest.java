@@ -2,6 +2,7 @@ package dev.urnwright.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import dev.urnwright.brew.Blend;
 import dev.urnwright.brew.BrewBalance;
@@ -24,7 +25,7 @@ import org.junit.jupiter.api.Test;
 
 /** What holds for every plan, checked on the plans of many random events. */
 class LawsTest {
-  private static final int EVENTS = 500;
+  private static final int EVENTS = RandomEvents.count(500);
 
   /** Binary rounding of sums over groups and batches, relative. */
   private static final double NOISE = 1e-9;
@@ -37,11 +38,12 @@ class LawsTest {
       long key = seed;
       new Planner().plan(RandomEvents.sane(seed)).value().ifPresent(p -> PLANS.put(key, p));
     }
-    assertTrue(PLANS.size() > EVENTS / 2, "only " + PLANS.size() + " plans");
+    assertTrue(PLANS.size() > EVENTS / 3, "only " + PLANS.size() + " plans");
   }
 
   @Test
   void allKindsOfEventsAreAmongThem() {
+    assumeTrue(EVENTS == 500, "fewer events are not of all kinds");
     long iced = count(p -> p.groups().stream().anyMatch(g -> g.group().ice().isPresent()));
     long split = count(p -> p.groups().stream().anyMatch(g -> g.group().coffees().size() > 1));
     long several = count(p -> p.coffees().stream().anyMatch(c -> c.batches().size() > 1));

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 /** Whatever a valid event asks for, the answer is a plan or reasons, never an exception. */
 class NothingEscapesTest {
-  private static final int EVENTS = 400;
+  private static final int EVENTS = RandomEvents.count(400);
 
   @Test
   void atTheEndsOfAllRanges() {
@@ -20,7 +20,7 @@ class NothingEscapesTest {
         planned++;
       }
     }
-    assertTrue(planned > 5, "some of the wild events can be planned: " + planned);
+    assertTrue(planned >= EVENTS / 80, "some of the wild events can be planned: " + planned);
   }
 
   @Test
@@ -31,7 +31,7 @@ class NothingEscapesTest {
         planned++;
       }
     }
-    assertTrue(planned > EVENTS / 2, "sane events can be planned: " + planned);
+    assertTrue(planned > EVENTS / 3, "sane events can be planned: " + planned);
   }
 
   private static boolean isPlanned(long seed, Event event) {

@@ -52,6 +52,14 @@ public final class RandomEvents {
     this.wild = wild;
   }
 
+  /**
+   * How many events to try: as many as are usual, or so many times fewer as the system property
+   * {@code urnwright.fewer} says, where the tests are run over and over.
+   */
+  public static int count(int usual) {
+    return Math.max(5, usual / Integer.getInteger("urnwright.fewer", 1));
+  }
+
   /** An event such as people have. */
   public static Event sane(long seed) {
     return new RandomEvents(seed, false).event();
