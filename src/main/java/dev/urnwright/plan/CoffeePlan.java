@@ -2,6 +2,7 @@ package dev.urnwright.plan;
 
 import dev.urnwright.brew.Blend;
 import dev.urnwright.event.Coffee;
+import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Strength;
 import java.util.List;
@@ -32,6 +33,13 @@ public record CoffeePlan(
   /** The fills of its groups. */
   public List<Fill> fills() {
     return groups.stream().flatMap(group -> group.fills().stream()).toList();
+  }
+
+  /** What each batch is expected to give, rounded so that the printed sum is that of all. */
+  public List<Mass> printedBeverages(Display display) {
+    return PrintedBalance.parts(
+        batches.stream().map(batch -> batch.brew().beverage()).toList(),
+        display.finest(brewed.brew().beverage()));
   }
 
   /** What the fills take together, as rounded. */

@@ -82,18 +82,15 @@ public record GroupPlan(
    * @param highMilligrams the most
    */
   public record Caffeine(double lowMilligrams, double highMilligrams) {
-    /** Drip coffee gives up between this share of its caffeine (from memory) … */
+    /** Drip coffee gives up between this share of its caffeine and all of it (from memory). */
     private static final double LEAST_EXTRACTED = 0.8;
-
-    /** … and all of it. */
-    private static final double MOST_EXTRACTED = 1.0;
 
     /** Dose × content × extracted share, the low and the high ends together. */
     static Caffeine of(Mass dose, CaffeineContent content) {
       double milligrams = dose.grams() * 1000;
       return new Caffeine(
           milligrams * content.low().fraction() * LEAST_EXTRACTED,
-          milligrams * content.high().fraction() * MOST_EXTRACTED);
+          milligrams * content.high().fraction());
     }
   }
 }

@@ -52,7 +52,7 @@ public record Display(UnitSystem system, Mass scaleStep, NumberStyle style) {
   public Figure mass(Mass mass) {
     if (system == UnitSystem.METRIC) {
       return mass.grams() < KILOGRAMS_FROM_GRAMS
-          ? figure(decimal(mass.grams(), decimalsOf(scaleStep.grams())), "g")
+          ? figure(decimal(mass.grams(), gramDecimals()), "g")
           : figure(decimal(mass.kilograms(), Math.min(3, decimalsOf(scaleStep.kilograms()))), "kg");
     }
     int decimals = Math.min(2, Math.max(1, decimalsOf(rounded(scaleStep.ounces(), 4))));
@@ -71,6 +71,13 @@ public record Display(UnitSystem system, Mass scaleStep, NumberStyle style) {
   }
 
   /**
+   * A scale that counts in ounces steps in odd fractions of a gram; no scale shows more than two.
+   */
+  private int gramDecimals() {
+    return Math.min(2, decimalsOf(scaleStep.grams()));
+  }
+
+  /**
    * The smallest difference that {@link #mass} shows for masses of that size. Parts that are to add
    * up to a printed total are rounded to the total's.
    */
@@ -80,7 +87,7 @@ public record Display(UnitSystem system, Mass scaleStep, NumberStyle style) {
           Math.pow(10, -Math.min(2, Math.max(1, decimalsOf(rounded(scaleStep.ounces(), 4))))));
     }
     return mass.grams() < KILOGRAMS_FROM_GRAMS
-        ? Mass.ofGrams(Math.pow(10, -decimalsOf(scaleStep.grams())))
+        ? Mass.ofGrams(Math.pow(10, -gramDecimals()))
         : Mass.ofGrams(1000 * Math.pow(10, -Math.min(3, decimalsOf(scaleStep.kilograms()))));
   }
 

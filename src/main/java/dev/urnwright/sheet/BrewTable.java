@@ -7,8 +7,10 @@ import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
+import dev.urnwright.quantity.Mass;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -36,15 +38,21 @@ record BrewTable(
 
   private static BrewTable of(
       Plan plan, CoffeePlan coffee, Certainty certainty, RunTimes times, Display display) {
+    List<Mass> expected = coffee.printedBeverages(display);
     return new BrewTable(
         CoffeeTag.of(coffee.coffee()),
         display.ratio(coffee.needed().brew().ratio()),
         display.temperature(plan.event().serving().fillingTemperature()),
-        coffee.batches().stream()
-            .map(
-                batch ->
+        IntStream.range(0, coffee.batches().size())
+            .mapToObj(
+                i ->
                     BatchRow.of(
-                        batch, CoffeeTag.of(coffee.coffee()), certainty.of(batch), times, display))
+                        coffee.batches().get(i),
+                        display.mass(expected.get(i)),
+                        CoffeeTag.of(coffee.coffee()),
+                        certainty.of(coffee.batches().get(i)),
+                        times,
+                        display))
             .toList());
   }
 
@@ -68,7 +76,12 @@ record BrewTable(
       Figure strength,
       Figure likely) {
     static BatchRow of(
-        Batch batch, CoffeeTag coffee, Estimate sure, RunTimes times, Display display) {
+        Batch batch,
+        Figure beverage,
+        CoffeeTag coffee,
+        Estimate sure,
+        RunTimes times,
+        Display display) {
       return new BatchRow(
           batch.id(),
           coffee,
@@ -77,7 +90,7 @@ record BrewTable(
               display.mass(batch.brew().dose()),
               display.mass(batch.brew().water()),
               display.volume(batch.waterByVolume())),
-          display.mass(batch.brew().beverage()),
+          beverage,
           display.strength(batch.brew().strength()),
           display.strengths(sure.low(), sure.high()));
     }

@@ -1,6 +1,8 @@
 package dev.urnwright.sheet;
 
+import dev.urnwright.brew.Blend;
 import dev.urnwright.brew.BrewBalance;
+import dev.urnwright.plan.PrintedBalance;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
 import dev.urnwright.quantity.Mass;
@@ -20,17 +22,15 @@ import java.util.Optional;
 record WaterWent(
     Figure water, Optional<Figure> steam, Figure absorbed, Figure beverage, Shares shares) {
   static WaterWent of(BrewBalance brew, Display display) {
-    Mass finest = display.finest(brew.water());
-    Mass water = brew.water().roundTo(finest);
-    Mass steam = brew.steam().roundTo(finest);
-    Mass beverage = brew.beverage().roundTo(finest);
-    Mass absorbed = Mass.ofGrams(Math.max(0, water.grams() - steam.grams() - beverage.grams()));
+    PrintedBalance printed =
+        PrintedBalance.of(
+            brew, new Blend(brew.beverage(), Mass.ZERO, Mass.ZERO, brew.strength()), display);
     return new WaterWent(
-        display.mass(water),
-        steam.isZero() ? Optional.empty() : Optional.of(display.mass(steam)),
-        display.mass(absorbed),
-        display.mass(beverage),
-        Shares.of(water, steam, absorbed));
+        display.mass(printed.water()),
+        printed.steam().isZero() ? Optional.empty() : Optional.of(display.mass(printed.steam())),
+        display.mass(printed.absorbed()),
+        display.mass(printed.beverage()),
+        Shares.of(printed.water(), printed.steam(), printed.absorbed()));
   }
 
   /**

@@ -13,6 +13,7 @@ import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.GroupPlan;
+import dev.urnwright.plan.PrintedBalance;
 import dev.urnwright.plan.StrengthAccount;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Mass;
@@ -21,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** One coffee's part of the text: what it takes, its batches, its dispensers. */
 final class CoffeeText {
@@ -58,20 +60,21 @@ final class CoffeeText {
     BrewBalance needed = plan.needed().brew();
     BrewBalance brewed = plan.brewed().brew();
     Blend blend = plan.needed().blend();
-    Blend filled = plan.filled();
+    PrintedBalance exact = PrintedBalance.of(needed, blend, display);
+    PrintedBalance rounded = PrintedBalance.of(brewed, plan.filled(), display);
     Table table = new Table(List.of("altogether", "exactly", "rounded"));
     row(table, "Dose, dry ground coffee", needed.dose(), brewed.dose());
-    row(table, "Brew water", needed.water(), brewed.water());
+    row(table, "Brew water", exact.water(), rounded.water());
     if (!needed.steam().isZero()) {
-      row(table, "Steam, lost while brewing", needed.steam(), brewed.steam());
+      row(table, "Steam, lost while brewing", exact.steam(), rounded.steam());
     }
-    row(table, "Absorbed, stays in the grounds", needed.absorbed(), brewed.absorbed());
-    row(table, "Beverage, the concentrate", needed.beverage(), brewed.beverage());
-    row(table, "Bypass, water added after brewing", blend.bypass(), filled.bypass());
+    row(table, "Absorbed, stays in the grounds", exact.absorbed(), rounded.absorbed());
+    row(table, "Beverage, the concentrate", exact.beverage(), rounded.beverage());
+    row(table, "Bypass, water added after brewing", exact.bypass(), rounded.bypass());
     if (!blend.ice().isZero()) {
-      row(table, "Ice, melts into the cups", blend.ice(), filled.ice());
+      row(table, "Ice, melts into the cups", exact.ice(), rounded.ice());
     }
-    row(table, "Finished beverage", blend.finished(), filled.finished());
+    row(table, "Finished beverage", exact.finished(), rounded.finished());
     row(
         table,
         "Strength of the concentrate",
@@ -113,7 +116,9 @@ final class CoffeeText {
     screen.heading("Brew " + PlanText.counted(plan.batches().size(), "batch", "batches"));
     Table table =
         new Table(List.of("batch", "dose", "brew water", "by volume", "beverage", "strength"));
-    plan.batches().stream().limit(MOST_ROWS).forEach(batch -> table.row(cells(batch), ""));
+    List<Mass> expected = plan.printedBeverages(display);
+    IntStream.range(0, Math.min(MOST_ROWS, plan.batches().size()))
+        .forEach(i -> table.row(cells(plan.batches().get(i), expected.get(i)), ""));
     Brewed brewed = plan.brewed();
     table.sum(
         List.of(
@@ -136,13 +141,13 @@ final class CoffeeText {
             + " are left over.");
   }
 
-  private List<String> cells(Batch batch) {
+  private List<String> cells(Batch batch, Mass expected) {
     return List.of(
         batch.id() + batch.unit().map(unit -> " on " + unit.label()).orElse(""),
         display.mass(batch.brew().dose()).toString(),
         display.mass(batch.brew().water()).toString(),
         display.volume(batch.waterByVolume()).toString(),
-        display.mass(batch.brew().beverage()).toString(),
+        display.mass(expected).toString(),
         display.strength(batch.brew().strength()).toString());
   }
 

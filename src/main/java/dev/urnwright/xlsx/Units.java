@@ -102,6 +102,6 @@ record Units(UnitSystem system, Mass scaleStep) {
             .setScale(4, RoundingMode.HALF_UP)
             .stripTrailingZeros()
             .scale();
-    return metric() ? Math.max(0, ofStep) : Math.min(2, Math.max(1, ofStep));
+    return Math.min(2, Math.max(metric() ? 0 : 1, ofStep));
   }
 }

@@ -9,6 +9,7 @@ import dev.urnwright.plan.OnTheDay.Correction;
 import dev.urnwright.plan.OnTheDay.Pour;
 import dev.urnwright.plan.OnTheDay.Rung;
 import dev.urnwright.plan.OnTheDay.TasteLadder;
+import dev.urnwright.quantity.Strength;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -79,6 +80,14 @@ class OnTheDayTest {
     assertEquals(1, pour.cupsShort());
   }
 
+  /** 14 hundredths less seven steps of two are nothing, and nothing is no reading. */
+  @Test
+  void noReadingIsNothing() {
+    DayTables faint = new DayTables(EVENT, plan(EVENT).groups(), Strength.ofPercent(0.14));
+    assertEquals(14, faint.tables().corrections().size());
+    assertEquals(0.02, faint.tables().corrections().get(0).reading().percent(), 1e-12);
+  }
+
   @Test
   void theLadderByHand() {
     TasteLadder ladder = tables(EVENT).ladder();
@@ -101,8 +110,9 @@ class OnTheDayTest {
         iced.blend().concentrate().grams() * 0.6 - ice,
         ladder.rungs().get(5).bypass().get(1).grams(),
         2.5 + 1e-9);
-    // and the ladder goes on until it is weaker than the weakest group
-    assertTrue(ladder.rungs().get(ladder.rungs().size() - 1).strength().percent() < 1.20);
+    // and the ladder goes one rung beyond the weakest group: 93 % of 1.20 % are 1.116 %, which
+    // 1.787 % is at 0.601 g of water to the gram, so at the seventh rung
+    assertEquals(7, ladder.rungs().size());
   }
 
   /**
