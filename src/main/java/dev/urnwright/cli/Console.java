@@ -42,6 +42,17 @@ record Console(
     complain(count + "; " + consequence);
   }
 
+  /** Prints the first of many problems, and how many there are. */
+  void problems(List<Problem> problems, int most, String consequence) {
+    if (problems.size() <= most) {
+      problems(problems, consequence);
+      return;
+    }
+    problems.stream().limit(most).forEach(problem -> complain(problem.toString()));
+    complain("and " + (problems.size() - most) + " more");
+    complain(problems.size() + " problems; " + consequence);
+  }
+
   /** Says what is wrong on the error output. */
   void complain(String message) {
     if (!wrapsProblems) {

@@ -82,6 +82,7 @@ public final class Main {
         .addSubcommand(new LadderCommand(console))
         .addSubcommand(new ChartCommand(console))
         .addSubcommand(new ScaleCommand(console))
+        .addSubcommand(new RoundCommand(console))
         .addSubcommand(new TemplatesCommand(console))
         .addSubcommand(new SchemaCommand(console))
         .addSubcommand(new CommandLine.HelpCommand());

@@ -19,4 +19,17 @@ record Document(String file, String parts, Fields fields) {
           "expected a file for 'scale' in YAML",
           "expected a reference and a brewer",
           ScaleBinder.FIELDS);
+
+  static final Document ROUND =
+      new Document(
+          "expected a file for 'round' in YAML",
+          "expected a round, a coffee, carafes, legs and sites",
+          RoundBinder.FIELDS);
+
+  static final Document SITES =
+      new Document("expected a table of sites in CSV", "expected rows of sites", DropBinder.FIELDS);
+
+  static final Document RETURNS =
+      new Document(
+          "expected a table of returns in CSV", "expected rows of returns", ReturnBinder.FIELDS);
 }

@@ -13,9 +13,9 @@ import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Binds how the work is done on the day. */
 final class KitchenBinder {
-  private static final Field<LocalTime> OPENS =
+  static final Field<LocalTime> OPENS =
       Field.optional("opens", Times.A_TIME, "nothing can be switched on before");
-  private static final Field<Duration> TURNAROUND =
+  static final Field<Duration> TURNAROUND =
       Field.optional(
           "turnaround", Amounts.duration("2 min", "0 s", "4 h"), "to empty and reload a brewer");
   private static final Field<Duration> TRANSFER =

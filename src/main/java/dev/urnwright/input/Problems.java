@@ -37,6 +37,11 @@ final class Problems {
     return new Problems(file, Document.EVENT, Optional.of(sheets));
   }
 
+  /** Those of a table in a workbook, whose marks name sheets and cells. */
+  static Problems ofTable(String file, Document document) {
+    return new Problems(file, document, Optional.of(name -> name));
+  }
+
   /** What kind of file it is. */
   Document document() {
     return document;

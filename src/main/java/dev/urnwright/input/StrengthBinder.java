@@ -78,10 +78,16 @@ final class StrengthBinder {
 
   /** The strength of a group; empty when it is a problem. */
   Optional<Strength> bind(MapReader group) {
-    return group.read(STRENGTH).flatMap(this::resolve);
+    return group.read(STRENGTH).flatMap(wish -> resolve(wish, problems));
   }
 
-  private Optional<Strength> resolve(Located<String> wish) {
+  /** The names that may be used, those with problems too. */
+  Set<String> names() {
+    return names;
+  }
+
+  /** What a percentage or a name means; empty when it has been added to these problems. */
+  Optional<Strength> resolve(Located<String> wish, Problems problems) {
     if (NUMERIC.matcher(wish.value()).matches()) {
       try {
         return Optional.of(PERCENTAGE.parse().apply(wish.value()));

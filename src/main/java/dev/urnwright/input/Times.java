@@ -44,7 +44,8 @@ final class Times {
 
   private Times() {}
 
-  private static LocalDate date(String text) {
+  /** A day, wherever it stands. */
+  static LocalDate date(String text) {
     Matcher date = DATE.matcher(text.strip());
     if (!date.matches()) {
       throw new UnreadableException(Words.quoted(text) + " is not a date", EXPECTED_DATE);

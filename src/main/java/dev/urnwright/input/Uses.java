@@ -15,7 +15,7 @@ final class Uses {
           + " cup, or: all the water, all the ice";
   private static final int LONGEST = 60;
   private static final Pattern EACH =
-      Pattern.compile("(.+?)\\s*(?:\\bper\\b|/)\\s*(cup|guest|batch|fill|event)");
+      Pattern.compile("(.+?)\\s*(?:\\bper\\b|/)\\s*(cup|guest|batch|fill|event|carafe|day)");
   private static final Pattern ALL = Pattern.compile("all(?: the)? (water|ice)");
 
   private Uses() {}
@@ -42,6 +42,15 @@ final class Uses {
     if (amount.isNothing()) {
       throw new UnreadableException(Words.quoted(text) + " is none of it", EXPECTED);
     }
-    return new Use.Each(amount, Per.valueOf(each.group(2).toUpperCase(Locale.ROOT)));
+    return new Use.Each(amount, per(each.group(2)));
+  }
+
+  /** A round fills carafes and has days, where an event has fills and is one. */
+  private static Per per(String word) {
+    return switch (word) {
+      case "carafe" -> Per.FILL;
+      case "day" -> Per.EVENT;
+      default -> Per.valueOf(word.toUpperCase(Locale.ROOT));
+    };
   }
 }

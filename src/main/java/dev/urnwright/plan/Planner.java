@@ -11,6 +11,25 @@ import java.util.List;
 
 /** Works out an event: cups, one concentrate for each coffee, batches, fills, shopping. */
 public final class Planner {
+  /** Past this many fills an event's run is a logistics project; it is planned without a clock. */
+  private static final int MOST_TIMED_FILLS = 1_200;
+
+  private final int mostTimedFills;
+
+  /** A planner for events. */
+  public Planner() {
+    this(MOST_TIMED_FILLS);
+  }
+
+  /**
+   * A planner for days with many fills due at few times, which a clock finds easy.
+   *
+   * @param mostTimedFills past so many fills the plan is made without a clock
+   */
+  public Planner(int mostTimedFills) {
+    this.mostTimedFills = mostTimedFills;
+  }
+
   /**
    * Plans an event.
    *
@@ -33,7 +52,7 @@ public final class Planner {
         findings.refuse(undrunk(model.coffee()));
       }
     }
-    return new Trials(event, models, needs, findings).plan();
+    return new Trials(event, models, needs, findings, mostTimedFills).plan();
   }
 
   /** Each coffee of each group that is drunk at all. */

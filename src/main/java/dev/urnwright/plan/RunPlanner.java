@@ -16,17 +16,17 @@ import java.util.Optional;
  * listed, otherwise in the order of serving.
  */
 final class RunPlanner {
-  /** Past this many fills a day's run is a logistics project; the plan is made without a clock. */
-  private static final int MOST_FILLS = 1_200;
-
   private final Event event;
   private final Findings findings;
+  private final int mostFills;
   private Optional<ShortRun> late = Optional.empty();
   private boolean shortOfDispensers;
 
-  RunPlanner(Event event, Findings findings) {
+  /** A planner that puts so many fills on a clock at the most. */
+  RunPlanner(Event event, Findings findings, int mostFills) {
     this.event = event;
     this.findings = findings;
+    this.mostFills = mostFills;
   }
 
   /** The run that can't be made in time, when that is why there is no plan. */
@@ -56,9 +56,9 @@ final class RunPlanner {
               event.equipment().brewers().isEmpty() ? "note.no-run.brewers" : "note.no-run.times"));
       return untimed(drafts);
     }
-    if (fills > MOST_FILLS) {
+    if (fills > mostFills) {
       findings.note(
-          "no-run", Saying.of("note.no-run.fills").with("fills", fills).with("most", MOST_FILLS));
+          "no-run", Saying.of("note.no-run.fills").with("fills", fills).with("most", mostFills));
       return untimed(drafts);
     }
     return timed(drafts);

@@ -16,8 +16,14 @@ import java.util.Optional;
  * @param models one for each coffee
  * @param needs of all groups
  * @param findings so far
+ * @param mostFills that are put on a clock
  */
-record Trials(Event event, List<CoffeeModel> models, List<GroupNeed> needs, Findings findings) {
+record Trials(
+    Event event,
+    List<CoffeeModel> models,
+    List<GroupNeed> needs,
+    Findings findings,
+    int mostFills) {
   /** Coffee may have to be ready so long before it must be: tried one after the other. */
   private static final List<Integer> EARLY = List.of(10, 20, 40);
 
@@ -64,7 +70,7 @@ record Trials(Event event, List<CoffeeModel> models, List<GroupNeed> needs, Find
         CoffeeDraft.of(event, model, drinkers, dispensers, own).ifPresent(drafts::add);
       }
     }
-    RunPlanner planner = new RunPlanner(event, own);
+    RunPlanner planner = new RunPlanner(event, own, mostFills);
     Optional<Plan> plan = own.problems().isEmpty() ? planner.finish(drafts) : Optional.empty();
     int taps = dispensers.values().stream().mapToInt(Chosen::taps).max().orElse(1);
     return new Trial(own, plan, planner, taps);

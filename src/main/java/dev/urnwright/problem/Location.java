@@ -37,6 +37,9 @@ public record Location(String file, Optional<Sheet> sheet, int line, int column)
 
   @Override
   public int compareTo(Location other) {
+    if (!file.equals(other.file)) {
+      return file.compareTo(other.file);
+    }
     if (!sheet.equals(other.sheet)) {
       return Integer.compare(
           sheet.map(Sheet::number).orElse(0), other.sheet.map(Sheet::number).orElse(0));

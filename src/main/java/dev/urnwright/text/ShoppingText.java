@@ -4,7 +4,9 @@ import dev.urnwright.plan.Costs;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.ShoppingLine;
 import dev.urnwright.quantity.Display;
+import dev.urnwright.quantity.Money;
 import java.util.List;
+import java.util.Optional;
 
 /** What to buy and what it costs, on a terminal. */
 final class ShoppingText {
@@ -23,13 +25,35 @@ final class ShoppingText {
     screen.gap();
     screen.title("Shopping");
     Table table = new Table(List.of("item", "needed", "on hand", "buy", "cost"));
-    plan.shopping().forEach(line -> row(line, plan.costs().isPresent(), table));
+    plan.shopping().forEach(line -> row(line, plan.costs().isPresent(), display, table));
     plan.costs().ifPresent(costs -> sums(costs, table));
     table.print(screen);
     plan.costs().ifPresent(this::perHead);
   }
 
-  private void row(ShoppingLine line, boolean costed, Table table) {
+  /** What to buy, without what else it costs. */
+  static void write(List<ShoppingLine> lines, Display display, Screen screen) {
+    Table table = new Table(List.of("item", "needed", "on hand", "buy", "cost"));
+    Optional<Money> cost =
+        lines.stream()
+            .flatMap(line -> line.packs().flatMap(ShoppingLine.Packs::cost).stream())
+            .reduce(Money::plus);
+    lines.forEach(line -> row(line, cost.isPresent(), display, table));
+    cost.ifPresent(
+        money ->
+            table.sum(
+                List.of(
+                    lines.stream().anyMatch(ShoppingLine::isUnpriced)
+                        ? "Cost of what has a price"
+                        : "Cost",
+                    "",
+                    "",
+                    "",
+                    display.money(money).toString())));
+    table.print(screen);
+  }
+
+  private static void row(ShoppingLine line, boolean costed, Display display, Table table) {
     table.row(
         List.of(
             line.item(),
