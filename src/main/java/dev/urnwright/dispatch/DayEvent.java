@@ -163,6 +163,7 @@ final class DayEvent {
     Kitchen.Handling hands = given.handling();
     return new Kitchen(
         opening(room, day, firstLeave()).map(opens -> clock.even(opens).toLocalTime()),
+        given.people(),
         new Kitchen.Handling(
             hands.turnaround(), Duration.ZERO, Duration.ZERO, hands.cleaning(), hands.cooling()),
         List.of(),

@@ -9,11 +9,13 @@ import java.time.Duration;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * How the work is done on the day: what the clock needs beyond the equipment itself.
  *
  * @param opens before this time nothing can be switched on, when given
+ * @param people who work the run
  * @param handling how long the crew's hands take
  * @param stations where groups are served
  * @param heaters what heats water for bypass, rinsing and preheating
@@ -21,13 +23,15 @@ import java.util.Optional;
  */
 public record Kitchen(
     Optional<LocalTime> opens,
+    People people,
     Handling handling,
     List<Station> stations,
     List<Heater> heaters,
     WaterCare water) {
   /** Nothing said: unlimited time, no stations or heaters listed, usual handling. */
   public static final Kitchen USUAL =
-      new Kitchen(Optional.empty(), Handling.USUAL, List.of(), List.of(), WaterCare.USUAL);
+      new Kitchen(
+          Optional.empty(), People.USUAL, Handling.USUAL, List.of(), List.of(), WaterCare.USUAL);
 
   /** Copies the lists. */
   public Kitchen {
@@ -63,6 +67,17 @@ public record Kitchen(
             Duration.ofMinutes(3),
             Duration.ofMinutes(5),
             Duration.ofMinutes(60));
+  }
+
+  /**
+   * Who works the run.
+   *
+   * @param count how many, 1 or more, when given
+   * @param perWalk dispensers that one of them takes to a station, or back, at once; 1 or more
+   */
+  public record People(OptionalInt count, int perWalk) {
+    /** Nobody knows how many; one dispenser in each hand, or what is heavy on a trolley. */
+    public static final People USUAL = new People(OptionalInt.empty(), 2);
   }
 
   /**

@@ -158,6 +158,7 @@ final class BrewRoomBinder {
     Kitchen.Handling usual = Kitchen.Handling.USUAL;
     return new Kitchen(
         opens,
+        Kitchen.People.USUAL,
         new Kitchen.Handling(
             turnaround, usual.transfer(), usual.carry(), usual.cleaning(), usual.cooling()),
         List.of(),

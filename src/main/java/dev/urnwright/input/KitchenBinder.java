@@ -3,6 +3,7 @@ package dev.urnwright.input;
 import dev.urnwright.event.Kitchen;
 import dev.urnwright.event.Kitchen.Handling;
 import dev.urnwright.event.Kitchen.Heater;
+import dev.urnwright.event.Kitchen.People;
 import dev.urnwright.quantity.Figure;
 import dev.urnwright.wording.Saying;
 import java.time.Duration;
@@ -15,6 +16,11 @@ import org.snakeyaml.engine.v2.nodes.Node;
 final class KitchenBinder {
   static final Field<LocalTime> OPENS =
       Field.optional("opens", Times.A_TIME, "nothing can be switched on before");
+  private static final Field<Integer> PEOPLE =
+      Field.optional("people", Numbers.count("2", 1, 1000), "how many work the run");
+  private static final Field<Integer> PER_WALK =
+      Field.optional(
+          "per_walk", Numbers.count("2", 1, 100), "how many dispensers one person takes at once");
   static final Field<Duration> TURNAROUND =
       Field.optional(
           "turnaround", Amounts.duration("2 min", "0 s", "4 h"), "to empty and reload a brewer");
@@ -37,6 +43,8 @@ final class KitchenBinder {
       Fields.of(
           "kitchen",
           OPENS,
+          PEOPLE,
+          PER_WALK,
           TURNAROUND,
           TRANSFER,
           CARRY,
@@ -71,10 +79,23 @@ final class KitchenBinder {
     Handling handling = handling(map, stations);
     return new Kitchen(
         opens,
+        people(map),
         handling,
         stations.stream().map(station -> station.usually(handling.carry())).toList(),
         heaters,
         new WaterCareBinder(binding, use).bind(map, !heaters.isEmpty()));
+  }
+
+  private People people(Optional<MapReader> map) {
+    Optional<Integer> count = map.flatMap(kitchen -> kitchen.read(PEOPLE));
+    return new People(
+        count.stream().mapToInt(Integer::intValue).findFirst(),
+        use.fill(
+            use.dispensers(),
+            map.flatMap(kitchen -> kitchen.read(PER_WALK)),
+            People.USUAL.perWalk(),
+            "default-per-walk",
+            () -> Saying.of("default.per-walk").with("count", People.USUAL.perWalk())));
   }
 
   private Handling handling(Optional<MapReader> map, List<StationBinder.Listed> stations) {

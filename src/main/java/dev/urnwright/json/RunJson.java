@@ -5,10 +5,12 @@ import dev.urnwright.plan.Run;
 import dev.urnwright.plan.Run.Action;
 import dev.urnwright.plan.Run.ActionKind;
 import dev.urnwright.plan.Run.BatchTime;
+import dev.urnwright.plan.Run.Crew;
 import dev.urnwright.plan.Run.FillTime;
 import dev.urnwright.plan.Run.Heat;
 import dev.urnwright.plan.Run.HeaterTime;
 import dev.urnwright.plan.Run.Quality;
+import dev.urnwright.plan.Run.Stretch;
 import dev.urnwright.plan.Run.WaterUse;
 import java.io.IOException;
 import java.time.Duration;
@@ -75,6 +77,22 @@ final class RunJson {
     fields.object("water", run.water(), this::water);
     fields.array("heaters", run.heaters(), this::heater);
     fields.array("actions", run.actions(), this::action);
+    fields.object("crew", run.crew(), this::crew);
+  }
+
+  private void crew(Crew crew) throws IOException {
+    if (crew.people().isPresent()) {
+      fields.count("people", crew.people().getAsInt());
+    }
+    fields.count("most", crew.busiest().map(Stretch::people).orElse(0));
+    fields.count("enough", crew.enough());
+    fields.array("stretches", crew.stretches(), this::stretch);
+  }
+
+  private void stretch(Stretch stretch) throws IOException {
+    moment("from", stretch.from());
+    moment("until", stretch.until());
+    fields.count("people", stretch.people());
   }
 
   private void quality(Quality quality) throws IOException {

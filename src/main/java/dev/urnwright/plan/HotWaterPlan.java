@@ -16,6 +16,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Heaters against the hot water that a run draws: bypass, rinsing, preheating. */
 record HotWaterPlan(Event event, List<Draw> draws) {
@@ -41,6 +42,17 @@ record HotWaterPlan(Event event, List<Draw> draws) {
       }
     }
     return times;
+  }
+
+  /** Whether heaters that are switched on at these times give the water in time. */
+  boolean isServedBy(List<HeaterTime> planned, RunClock clock) {
+    if (draws.isEmpty() || event.kitchen().heaters().isEmpty()) {
+      return true;
+    }
+    List<HeaterTime> needed = heaters(clock);
+    return tank(event.kitchen().heaters()).supply(draws).keepsAhead()
+        && IntStream.range(0, needed.size())
+            .noneMatch(i -> needed.get(i).on().isBefore(planned.get(i).on()));
   }
 
   /** Hot water that can't be had in time, and what would do. */

@@ -149,20 +149,27 @@ public final class Remainder {
     List<FillTime> all = run.fills().stream().map(this::corrected).toList();
     Findings findings = new Findings(plan.event());
     List<Action> actions =
-        new RunActions(
-                plan.event(),
-                batches,
-                all,
-                run.heaters(),
-                findings.display(),
-                new Timetable(plan.event()))
-            .actions().stream().filter(this::isLeft).toList();
+        Handwork.atTimesOf(
+                run.actions(),
+                new RunActions(
+                        plan.event(),
+                        batches,
+                        all,
+                        run.heaters(),
+                        findings.display(),
+                        new Timetable(plan.event()))
+                    .actions())
+            .stream()
+            .filter(this::isLeft)
+            .toList();
     return new Run(
         batches,
         all.stream().filter(time -> isLeft(time.fill())).toList(),
         run.heaters(),
         run.water(),
         actions,
+        new Handwork(plan.event(), batches, all, actions, Handwork.Water.NONE)
+            .crew(run.crew().enough()),
         run.quality());
   }
 

@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * The work on the clock. Without a date in the event the times are those of {@link
@@ -20,6 +21,7 @@ import java.util.Optional;
  * @param heaters when water is put on to heat
  * @param water how much of it, and for what
  * @param actions everything that hands must do, in order of time
+ * @param crew how many people that takes
  * @param quality how good the schedule is
  */
 public record Run(
@@ -28,6 +30,7 @@ public record Run(
     List<HeaterTime> heaters,
     WaterUse water,
     List<Action> actions,
+    Crew crew,
     Quality quality) {
   /** Copies the lists. */
   public Run {
@@ -93,6 +96,11 @@ public record Run(
       return fill.dispenser().isPresent()
           ? Saying.verbatim(unit)
           : Saying.of("run.vessel").with("group", fill.groupName());
+    }
+
+    /** The same, filled at another time. */
+    FillTime filledAt(LocalDateTime other) {
+      return new FillTime(fill, unit, station, tap, other, due, lastPour, useBy, heat);
     }
   }
 
@@ -198,6 +206,36 @@ public record Run(
       return how.toString();
     }
   }
+
+  /**
+   * How many people the run takes.
+   *
+   * @param people how many there are, when that is known
+   * @param stretches when how many are busy, in order of time; none while nobody is
+   * @param enough so many are enough when what has time is done earlier or later
+   */
+  public record Crew(OptionalInt people, List<Stretch> stretches, int enough) {
+    /** Copies the list. */
+    public Crew {
+      stretches = List.copyOf(stretches);
+    }
+
+    /** The first of the busiest stretches. */
+    public Optional<Stretch> busiest() {
+      return stretches.stream().max(Comparator.comparingInt(Stretch::people)).stream()
+          .flatMap(most -> stretches.stream().filter(s -> s.people() == most.people()))
+          .findFirst();
+    }
+  }
+
+  /**
+   * A time in which the same number of people are busy.
+   *
+   * @param from its start
+   * @param until its end
+   * @param people how many, 1 or more
+   */
+  public record Stretch(LocalDateTime from, LocalDateTime until, int people) {}
 
   /**
    * How good the schedule is.

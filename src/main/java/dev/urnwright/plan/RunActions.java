@@ -132,9 +132,10 @@ final class RunActions {
           time.unit(),
           Saying.of("how.preheat").with("coffee", coffee));
     }
+    LocalDateTime lastReady = last(time, byId);
     for (Fill.Draw draw : fill.draws()) {
       LocalDateTime ready = batchOf(draw, byId).ready();
-      if (ready.isBefore(time.filled())) {
+      if (ready.isBefore(lastReady)) {
         add(
             ready,
             ActionKind.FILL,
@@ -173,11 +174,12 @@ final class RunActions {
   /** What completes a fill: the rest of the concentrate, and the water. */
   private Saying last(FillTime time, Map<String, BatchTime> byId, Saying coffee) {
     Fill fill = time.fill();
+    LocalDateTime lastReady = last(time, byId);
     boolean topUp =
-        fill.draws().stream().anyMatch(draw -> batchOf(draw, byId).ready().isBefore(time.filled()));
+        fill.draws().stream().anyMatch(draw -> batchOf(draw, byId).ready().isBefore(lastReady));
     Mass more =
         fill.draws().stream()
-            .filter(draw -> !batchOf(draw, byId).ready().isBefore(time.filled()))
+            .filter(draw -> !batchOf(draw, byId).ready().isBefore(lastReady))
             .map(Fill.Draw::concentrate)
             .reduce(Mass.ZERO, Mass::plus);
     return Saying.of(topUp ? "how.top-up" : "how.fill")
@@ -229,6 +231,14 @@ final class RunActions {
     return time.fill().draws().stream()
         .map(draw -> batchOf(draw, byId).ready())
         .min(Comparator.naturalOrder())
+        .orElseThrow();
+  }
+
+  /** When the last of a fill's batches is ready. */
+  private static LocalDateTime last(FillTime time, Map<String, BatchTime> byId) {
+    return time.fill().draws().stream()
+        .map(draw -> batchOf(draw, byId).ready())
+        .max(Comparator.naturalOrder())
         .orElseThrow();
   }
 

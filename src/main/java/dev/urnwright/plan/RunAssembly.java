@@ -1,7 +1,11 @@
 package dev.urnwright.plan;
 
+import static java.util.Objects.requireNonNull;
+
 import dev.urnwright.event.Event;
-import dev.urnwright.event.Kitchen.WaterCare;
+import dev.urnwright.plan.Handwork.Water;
+import dev.urnwright.plan.Run.Action;
+import dev.urnwright.plan.Run.ActionKind;
 import dev.urnwright.plan.Run.BatchTime;
 import dev.urnwright.plan.Run.FillTime;
 import dev.urnwright.plan.Run.HeaterTime;
@@ -19,6 +23,7 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,8 +45,7 @@ final class RunAssembly {
   private final TimedPlan timed;
   private final RunClock clock;
   private final Findings findings;
-  private final List<Draw> hotDraws = new ArrayList<>();
-  private Volume preheating = Volume.ofLitres(0);
+  private final Map<String, Integer> firstReady = new HashMap<>(); // of a fill's batches
 
   /**
    * An assembly.
@@ -66,39 +70,127 @@ final class RunAssembly {
   Run run() {
     List<BatchTime> batches = batches();
     List<FillTime> fills = fills();
-    WaterUse water = water();
-    HotWaterPlan hot = new HotWaterPlan(event, hotDraws);
-    hot.problem(clock, findings.display()).ifPresent(findings::refuse);
-    List<HeaterTime> heaters = hot.heaters(clock);
+    List<HeaterTime> heaters = new HotWaterPlan(event, draws(fills, List.of())).heaters(clock);
+    Doing planned =
+        new Doing(
+            fills,
+            new RunActions(event, batches, fills, heaters, findings.display(), timetable)
+                .actions());
+    int enough = enough(batches, heaters, planned);
+    Doing doing = planned;
+    if (event.kitchen().people().count().isPresent()) {
+      doing = levelled(event.kitchen().people().count().getAsInt(), batches, heaters, planned);
+    }
+    List<Draw> draws = draws(doing.fills(), doing.actions());
+    new HotWaterPlan(event, draws).problem(clock, findings.display()).ifPresent(findings::refuse);
     opensInTime(heaters);
-    if (event.kitchen().heaters().isEmpty() && !hotDraws.isEmpty()) {
+    if (event.kitchen().heaters().isEmpty() && !draws.isEmpty()) {
       findings.note(
           "no-heaters",
           Saying.of("note.no-heaters")
-              .with("water", findings.display().volume(Volume.ofLitres(litres(hotDraws))))
+              .with("water", findings.display().volume(Volume.ofLitres(litres(draws))))
               .with("hot", findings.display().temperature(event.serving().bypassTemperature())));
     }
     return new Run(
         batches,
-        fills,
+        doing.fills(),
         heaters,
-        water,
-        new RunActions(event, batches, fills, heaters, findings.display(), timetable).actions(),
+        water(fills),
+        doing.actions(),
+        work(batches, doing, Water.NONE).crew(enough),
         quality());
+  }
+
+  /** What is done, with the fills as they are completed then. */
+  private record Doing(List<FillTime> fills, List<Action> actions) {}
+
+  private Handwork work(List<BatchTime> batches, Doing doing, Water water) {
+    return new Handwork(event, batches, doing.fills(), doing.actions(), water);
+  }
+
+  /** Spread over time for so many people, with hot water drawn when heaters have it. */
+  private Doing levelled(
+      int people, List<BatchTime> batches, List<HeaterTime> heaters, Doing planned) {
+    for (Water water : Water.values()) {
+      List<Action> actions = work(batches, planned, water).levelled(people);
+      Doing doing = new Doing(filledAt(planned.fills(), actions), actions);
+      HotWaterPlan drawn = new HotWaterPlan(event, draws(doing.fills(), actions));
+      if (drawn.isServedBy(heaters, clock)) {
+        return doing;
+      }
+    }
+    return planned;
+  }
+
+  /** How few people the run could be spread for. */
+  private int enough(List<BatchTime> batches, List<HeaterTime> heaters, Doing planned) {
+    int low = 0;
+    int high = work(batches, planned, Water.NONE).most();
+    while (high - low > 1) {
+      int middle = (low + high) / 2;
+      Doing doing = levelled(middle, batches, heaters, planned);
+      if (work(batches, doing, Water.NONE).most() <= middle) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return high;
+  }
+
+  /** Fills at the times at which hands complete them. */
+  private static List<FillTime> filledAt(List<FillTime> fills, List<Action> actions) {
+    Map<String, LocalDateTime> last = new HashMap<>();
+    actions.stream()
+        .filter(action -> action.kind() == ActionKind.FILL)
+        .forEach(action -> last.merge(action.what(), action.at(), (a, b) -> a.isAfter(b) ? a : b));
+    return fills.stream()
+        .map(fill -> fill.filledAt(requireNonNull(last.get(fill.fill().id()))))
+        .sorted(Comparator.comparing(FillTime::filled).thenComparing(FillTime::due))
+        .toList();
+  }
+
+  /** The hot water of the run: for filters, for dispensers, and as bypass. */
+  private List<Draw> draws(List<FillTime> fills, List<Action> actions) {
+    Map<String, LocalDateTime> preheated = new HashMap<>();
+    actions.stream()
+        .filter(action -> action.kind() == ActionKind.PREHEAT)
+        .forEach(action -> preheated.put(action.what(), action.at()));
+    List<Draw> draws = new ArrayList<>();
+    double rinse = event.kitchen().water().rinse().litres();
+    if (rinse > 0) {
+      for (List<TimedBatch> ofCoffee : timed.batches()) {
+        ofCoffee.forEach(batch -> draws.add(new Draw(batch.start() - RINSE_BEFORE, rinse)));
+      }
+    }
+    for (FillTime fill : fills) {
+      if (fill.heat().isPresent()) {
+        draws.add(
+            new Draw(
+                clock.minute(fill.filled()),
+                Volume.ofWater(fill.fill().blend().bypass(), event.serving().bypassTemperature())
+                    .litres()));
+      }
+      if (preheating(fill).litres() > 0) {
+        String id = fill.fill().id();
+        int usual = requireNonNull(firstReady.get(id)) - PREHEAT_BEFORE;
+        draws.add(
+            new Draw(
+                Optional.ofNullable(preheated.get(id)).map(clock::minute).orElse(usual),
+                preheating(fill).litres()));
+      }
+    }
+    return draws;
   }
 
   private List<BatchTime> batches() {
     List<BatchTime> times = new ArrayList<>();
-    WaterCare care = event.kitchen().water();
     for (int c = 0; c < coffees.size(); c++) {
       for (int b = 0; b < coffees.get(c).batches().size(); b++) {
         TimedBatch batch = timed.batches().get(c).get(b);
         times.add(
             new BatchTime(
                 coffees.get(c).batches().get(b), clock.at(batch.start()), clock.at(batch.ready())));
-        if (care.rinse().litres() > 0) {
-          hotDraws.add(new Draw(batch.start() - RINSE_BEFORE, care.rinse().litres()));
-        }
       }
     }
     times.sort(Comparator.comparing(BatchTime::start).thenComparing(t -> t.batch().id()));
@@ -112,8 +204,10 @@ final class RunAssembly {
       for (int s = 0; s < slots.size(); s++) {
         Slot slot = slots.get(s);
         GroupPlan group = coffees.get(c).groups().get(slot.share());
-        times.add(
-            fill(group, group.fills().get(slot.number()), slot, timed.filling().get(c).get(s)));
+        Fill fill = group.fills().get(slot.number());
+        Filling filling = timed.filling().get(c).get(s);
+        firstReady.put(fill.id(), filling.firstReady());
+        times.add(fill(group, fill, slot, filling));
       }
     }
     times.sort(Comparator.comparing(FillTime::filled).thenComparing(FillTime::due));
@@ -122,17 +216,6 @@ final class RunAssembly {
 
   private FillTime fill(GroupPlan group, Fill fill, Slot slot, Filling filling) {
     boolean iced = group.group().ice().isPresent();
-    if (!iced) {
-      hotDraws.add(
-          new Draw(
-              filling.lastReady(),
-              Volume.ofWater(fill.blend().bypass(), event.serving().bypassTemperature()).litres()));
-    }
-    if (!iced && event.kitchen().water().preheat() && fill.dispenser().isPresent()) {
-      Volume rinse = fill.dispenser().get().capacity().times(PREHEAT_SHARE);
-      hotDraws.add(new Draw(filling.firstReady() - PREHEAT_BEFORE, rinse.litres()));
-      preheating = preheating.plus(rinse);
-    }
     Optional<Integer> hold = timetable.hold(group.group(), fill.dispenser());
     FillHeat heat = new FillHeat(event, group, fill);
     LocalDateTime filled = clock.at(filling.lastReady());
@@ -150,7 +233,17 @@ final class RunAssembly {
         iced ? Optional.empty() : Optional.of(heat.over(filled, due, last)));
   }
 
-  private WaterUse water() {
+  /** Hot water that preheats a fill's dispenser; none when it isn't preheated. */
+  private Volume preheating(FillTime fill) {
+    return fill.heat().isPresent() && event.kitchen().water().preheat()
+        ? fill.fill()
+            .dispenser()
+            .map(dispenser -> dispenser.capacity().times(PREHEAT_SHARE))
+            .orElse(Volume.ofLitres(0))
+        : Volume.ofLitres(0);
+  }
+
+  private WaterUse water(List<FillTime> fills) {
     Mass brewing = Mass.ZERO;
     Mass bypass = Mass.ZERO;
     int batches = 0;
@@ -162,7 +255,10 @@ final class RunAssembly {
       }
     }
     return new WaterUse(
-        brewing, bypass, event.kitchen().water().rinse().times(batches), preheating);
+        brewing,
+        bypass,
+        event.kitchen().water().rinse().times(batches),
+        fills.stream().map(this::preheating).reduce(Volume.ofLitres(0), Volume::plus));
   }
 
   private void opensInTime(List<HeaterTime> heaters) {

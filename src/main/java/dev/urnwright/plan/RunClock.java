@@ -1,6 +1,7 @@
 package dev.urnwright.plan;
 
 import dev.urnwright.event.Event;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 
@@ -8,6 +9,10 @@ import java.time.LocalDateTime;
 record RunClock(LocalDate day) {
   static RunClock of(Event event) {
     return new RunClock(event.date().orElse(LocalDate.EPOCH));
+  }
+
+  int minute(LocalDateTime at) {
+    return (int) Duration.between(day.atStartOfDay(), at).toMinutes();
   }
 
   LocalDateTime at(int minute) {

@@ -106,6 +106,7 @@ final class RunPlanner {
     }
     Run run = new RunAssembly(event, timetable, coffees, timed, findings).run();
     new RunRemarks(event, findings).on(run);
+    new CrewRemarks(event, findings).on(run);
     return Optional.of(plan(drafts, coffees, Optional.of(run)));
   }
 

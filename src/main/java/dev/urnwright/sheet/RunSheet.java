@@ -54,20 +54,39 @@ record RunSheet(
    * @param firstStart when the first batch starts
    * @param meanAge of the coffee at pouring
    * @param greatestAge of any coffee at pouring
+   * @param crew how many people it takes at its busiest, and when
    */
   record Summary(
       Optional<ClockTime> firstAction,
       Optional<ClockTime> firstStart,
       String meanAge,
-      String greatestAge) {
+      String greatestAge,
+      Optional<Busiest> crew) {
     static Summary of(Plan plan, Run run) {
       return new Summary(
           run.actions().stream().findFirst().map(a -> ClockTime.of(plan.event(), a.at())),
           run.batches().stream().findFirst().map(b -> ClockTime.of(plan.event(), b.start())),
           ClockTime.length(run.quality().meanAge()),
-          ClockTime.length(run.quality().greatestAge()));
+          ClockTime.length(run.quality().greatestAge()),
+          run.crew()
+              .busiest()
+              .map(
+                  most ->
+                      new Busiest(
+                          most.people(),
+                          ClockTime.of(plan.event(), most.from()),
+                          ClockTime.of(plan.event(), most.until()))));
     }
   }
+
+  /**
+   * When the most people are busy.
+   *
+   * @param people how many
+   * @param from its start
+   * @param until its end
+   */
+  record Busiest(int people, ClockTime from, ClockTime until) {}
 
   /**
    * Water, by what it is for.

@@ -7,6 +7,7 @@ import dev.urnwright.plan.Run.Action;
 import dev.urnwright.plan.Run.ActionKind;
 import dev.urnwright.plan.Run.BatchTime;
 import dev.urnwright.plan.Run.HeaterTime;
+import dev.urnwright.plan.Run.Stretch;
 import dev.urnwright.plan.Run.WaterUse;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.schedule.BrewerUnit;
@@ -54,6 +55,7 @@ final class RunText {
     water(run.water());
     run.heaters().forEach(heater -> heater(heater, day));
     coolest(plan, run);
+    run.crew().busiest().ifPresent(most -> crew(most, day));
     batches(run.batches(), day);
     actions(run.actions(), day);
   }
@@ -81,6 +83,17 @@ final class RunText {
             + "; "
             + (heater.toHeat().toSeconds() + 59) / 60
             + "\u00a0min from the tap.");
+  }
+
+  private void crew(Stretch most, LocalDate day) {
+    paragraph(
+        "The most hands are busy from "
+            + time(most.from(), day)
+            + " to "
+            + time(most.until(), day)
+            + ": "
+            + PlanText.counted(most.people(), "person", "people")
+            + ".");
   }
 
   private void coolest(Plan plan, Run run) {

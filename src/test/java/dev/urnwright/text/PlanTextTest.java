@@ -168,7 +168,9 @@ class PlanTextTest {
       LocalDateTime at = run.actions().get(0).at().plusMinutes(minute);
       actions.add(new Run.Action(at, action.kind(), action.what(), action.where(), action.how()));
     }
-    Run longer = new Run(batches, run.fills(), run.heaters(), run.water(), actions, run.quality());
+    Run longer =
+        new Run(
+            batches, run.fills(), run.heaters(), run.water(), actions, run.crew(), run.quality());
     String text =
         text(
             new Plan(

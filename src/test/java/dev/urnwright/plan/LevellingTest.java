@@ -1,0 +1,92 @@
+package dev.urnwright.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.urnwright.plan.Levelling.Work;
+import dev.urnwright.plan.Run.ActionKind;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** Work spread over time. */
+class LevellingTest {
+  @Test
+  void oneAfterTheOther() {
+    // three doses to grind at 100, two minutes each, by one person: at 100, 98 and 96
+    Work grind = work(ActionKind.GRIND, 100, 2, 90, 100);
+    Levelling levelling = Levelling.to(1, List.of(grind, grind, grind));
+    int[] at = IntStream.range(0, 3).map(levelling::at).sorted().toArray();
+    assertEquals(List.of(96, 98, 100), Arrays.stream(at).boxed().toList());
+    assertEquals(1, levelling.most());
+  }
+
+  @Test
+  void whatHasNoTimeStays() {
+    Work start = work(ActionKind.START, 100, 1, 100, 100);
+    Work grind = work(ActionKind.GRIND, 99, 2, 79, 99);
+    Levelling levelling = Levelling.to(1, List.of(grind, start));
+    assertEquals(100, levelling.at(1));
+    assertEquals(98, levelling.at(0)); // 98 and 99, so that hands are free at 100
+    Levelling two = Levelling.to(1, List.of(start, start));
+    assertEquals(2, two.most());
+  }
+
+  @Test
+  void nothingIsCarriedBeforeItIsFilled() {
+    // both are filled at 100 for 3 min; the second at 103, so it is carried at 106 at the earliest
+    Work fill = work(ActionKind.FILL, 100, 3, 100, 110);
+    Work first = new Work(ActionKind.CARRY, 120, 0, 6, 103, 120, List.of(0), 3);
+    Work second = new Work(ActionKind.CARRY, 120, 0, 6, 103, 120, List.of(1), 3);
+    Levelling levelling = Levelling.to(1, List.of(fill, fill, first, second));
+    assertEquals(1, levelling.most());
+    assertEquals(203, levelling.at(0) + levelling.at(1));
+    assertTrue(levelling.at(2) >= levelling.at(0) + 3 && levelling.at(3) >= levelling.at(1) + 3);
+  }
+
+  @Test
+  void everythingStaysWithinItsTimeAndIsDoneOnce() {
+    SplittableRandom random = new SplittableRandom(7);
+    for (int trial = 0; trial < 300; trial++) {
+      List<Work> works = new ArrayList<>();
+      int minutes = 0;
+      for (int i = random.nextInt(1, 12); i > 0; i--) {
+        int at = random.nextInt(100, 130);
+        Work each =
+            new Work(
+                ActionKind.GRIND,
+                at,
+                random.nextInt(3),
+                random.nextInt(1, 8),
+                at - random.nextInt(15),
+                at + random.nextInt(15),
+                List.of(),
+                0);
+        works.add(each);
+        minutes += each.before() + each.minutes();
+      }
+      int people = random.nextInt(1, 4);
+      Levelling levelling = Levelling.to(people, works);
+      int[] busy = new int[300];
+      for (int i = 0; i < works.size(); i++) {
+        Work work = works.get(i);
+        assertTrue(
+            levelling.at(i) >= work.earliest() && levelling.at(i) <= work.latest(), "" + trial);
+        for (int m = levelling.at(i) - work.before(); m < levelling.at(i) + work.minutes(); m++) {
+          busy[m]++;
+        }
+      }
+      assertEquals(minutes, Arrays.stream(busy).sum());
+      assertEquals(Arrays.stream(busy).max().orElseThrow(), levelling.most(), "trial " + trial);
+      assertTrue(
+          levelling.most() <= Math.max(people, Levelling.none(works).most()), "trial " + trial);
+    }
+  }
+
+  private static Work work(ActionKind kind, int at, int minutes, int earliest, int latest) {
+    return new Work(kind, at, 0, minutes, earliest, latest, List.of(), 0);
+  }
+}
