@@ -16,12 +16,19 @@ import picocli.CommandLine.Option;
 @Command(
     name = "list",
     header = "List what is in the journal, the oldest first.",
-    footer = {"  urnwright journal list", "  urnwright journal list --coffee House"})
+    footer = {
+      "  urnwright journal list",
+      "  urnwright journal list --coffee House",
+      "  urnwright journal list --removed"
+    })
 final class JournalListCommand extends Subcommand implements Callable<Integer> {
   @Mixin private JournalOption journal = new JournalOption();
 
   @Option(names = "--coffee", description = "only of this coffee")
   private Optional<String> coffee = Optional.empty();
+
+  @Option(names = "--removed", description = "what was removed instead, and when")
+  private boolean removed;
 
   JournalListCommand(Console console) {
     super(console);
@@ -30,6 +37,16 @@ final class JournalListCommand extends Subcommand implements Callable<Integer> {
   @Override
   public Integer call() throws RefusedException {
     try (Journal open = journal.open()) {
+      if (removed) {
+        console().out().println("Journal: " + journal.address().shown());
+        new JournalText(console().palette())
+            .write(
+                open.removals().stream()
+                    .filter(each -> isWanted(each.entry().cells().getOrDefault("coffee", "")))
+                    .toList(),
+                console().out());
+        return ExitCode.DONE;
+      }
       List<BrewEntry> brews =
           open.brews().stream().filter(entry -> isWanted(entry.coffee())).toList();
       List<ServiceEntry> services =

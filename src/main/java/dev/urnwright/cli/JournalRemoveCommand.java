@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "remove",
     header = "Remove an entry that is wrong; add it again as it should be.",
+    description = "%nWhat it was is kept: 'urnwright journal list --removed' shows it.",
     footer = "  urnwright journal remove 6f1c1a62-6a5e-4b0e-9a51-0c0f6d1f6d52")
 final class JournalRemoveCommand extends Subcommand implements Callable<Integer> {
   @Mixin private JournalOption journal = new JournalOption();

@@ -17,7 +17,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -52,36 +52,47 @@ public final class EntryReader {
   }
 
   /**
-   * Takes up names of columns, of which some may not exist.
+   * A value of a row.
    *
-   * @param where they stand
+   * @param text it says
+   * @param place where it stands
    */
-  public void columns(Location where, Collection<String> names) {
-    names.stream()
-        .filter(name -> !EntryRow.COLUMNS.contains(name))
-        .forEach(
-            name ->
-                refuse(
-                    where,
-                    "unknown column '" + name + "'",
-                    "known columns: " + String.join(", ", EntryRow.COLUMNS)));
+  public record Cell(String text, Location place) {}
+
+  /**
+   * Takes up the name of a column, which may not exist.
+   *
+   * @param where it stands
+   */
+  public void column(Location where, String name) {
+    if (!EntryRow.COLUMNS.contains(name)) {
+      refuse(
+          where,
+          "unknown column '" + name + "'",
+          "known columns: " + String.join(", ", EntryRow.COLUMNS));
+    }
   }
 
   /**
    * Takes up a row.
    *
-   * @param where it stands
+   * @param where it begins
+   * @param values by the names of their columns
    */
-  public void row(Location where, Map<String, String> cells) {
+  public void row(Location where, Map<String, Cell> values) {
     int before = problems.size();
-    columns(where, cells.keySet());
-    Row row = new Row(where, cells);
-    String kind = cells.getOrDefault("entry", EntryRow.BREW);
+    values.forEach((name, cell) -> column(cell.place(), name));
+    Row row = new Row(where, values);
+    String kind = row.cells().getOrDefault("entry", EntryRow.BREW);
     try {
       switch (kind) {
         case EntryRow.BREW -> brew(row).ifPresent(entry -> add(entry, brews, before));
         case EntryRow.SERVICE -> service(row).ifPresent(entry -> add(entry, services, before));
-        default -> refuse(where, "'" + kind + "' is no kind of entry", "expected brew or service");
+        default ->
+            refuse(
+                row.place("entry"),
+                "'" + kind + "' is no kind of entry",
+                "expected brew or service");
       }
     } catch (IllegalArgumentException impossible) {
       refuse(
@@ -177,11 +188,18 @@ public final class EntryReader {
   /** One row while it is read. */
   private final class Row {
     private final Location where;
-    private final Map<String, String> cells;
+    private final Map<String, Cell> values;
+    private final Map<String, String> cells = new LinkedHashMap<>();
 
-    Row(Location where, Map<String, String> cells) {
+    Row(Location where, Map<String, Cell> values) {
       this.where = where;
-      this.cells = cells;
+      this.values = values;
+      values.forEach((name, cell) -> cells.put(name, cell.text()));
+    }
+
+    Location place(String name) {
+      Cell cell = values.get(name);
+      return cell == null ? where : cell.place();
     }
 
     Map<String, String> cells() {
@@ -204,7 +222,7 @@ public final class EntryReader {
       try {
         return Optional.of(read.apply(text.strip()));
       } catch (IllegalArgumentException | DateTimeException unreadable) {
-        refuse(where, name + ": '" + text + "' can't be read", "expected " + expected);
+        refuse(place(name), name + ": '" + text + "' can't be read", "expected " + expected);
         return Optional.empty();
       }
     }

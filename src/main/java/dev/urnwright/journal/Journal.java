@@ -8,6 +8,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.DateTimeException;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -34,12 +35,14 @@ public final class Journal implements AutoCloseable {
   private final Connection connection;
   private final BrewTable brews;
   private final ServiceTable services;
+  private final RemovalTable removals;
 
   private Journal(JournalAddress address, Connection connection) {
     this.address = address;
     this.connection = connection;
     this.brews = new BrewTable(connection);
     this.services = new ServiceTable(connection);
+    this.removals = new RemovalTable(connection);
   }
 
   /**
@@ -165,11 +168,36 @@ public final class Journal implements AutoCloseable {
         });
   }
 
-  /** Removes an entry of either kind; false when there is none of that id. */
+  /** Removes an entry of either kind, and keeps what it was; false when none has that id. */
   public boolean remove(UUID id) throws JournalException {
-    int[] removed = new int[1];
-    write(() -> removed[0] = brews.remove(id) + services.remove(id));
-    return removed[0] > 0;
+    boolean[] found = new boolean[1];
+    write(
+        () -> {
+          Optional<EntryRow> entry = row(id);
+          found[0] = entry.isPresent();
+          if (entry.isPresent()) {
+            removals.add(new Removal(id, Instant.now(), entry.get()));
+            brews.remove(id);
+            services.remove(id);
+          }
+        });
+    return found[0];
+  }
+
+  private Optional<EntryRow> row(UUID id) throws SQLException {
+    Optional<EntryRow> brew =
+        brews.all().stream().filter(each -> each.id().equals(id)).map(EntryRow::of).findFirst();
+    return brew.isPresent()
+        ? brew
+        : services.all().stream()
+            .filter(each -> each.id().equals(id))
+            .map(EntryRow::of)
+            .findFirst();
+  }
+
+  /** What was removed, the first removed first. */
+  public List<Removal> removals() throws JournalException {
+    return read(removals::all);
   }
 
   /** All batches, the oldest first. */

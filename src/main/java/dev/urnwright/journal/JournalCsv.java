@@ -3,10 +3,12 @@ package dev.urnwright.journal;
 import dev.urnwright.problem.Location;
 import java.io.IOException;
 import java.io.Reader;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVPrinter;
@@ -18,8 +20,7 @@ import org.jspecify.annotations.Nullable;
  * gets an apostrophe before it on the way out, which is taken off on the way in.
  */
 public final class JournalCsv {
-  private static final int BYTE_ORDER_MARK = '\uFEFF';
-  private static final int LONGEST_NAME = 1000;
+  private static final String BYTE_ORDER_MARK = "\uFEFF";
   private static final String FORMULA = "=+-@\t\r";
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180
@@ -44,23 +45,26 @@ public final class JournalCsv {
    * Reads rows into a reader of entries, as spreadsheets save them too: with semicolons between
    * values, or with a byte order mark before the first.
    *
-   * @param in which supports marks
    * @param file what to call the file in problems
    */
   public static void read(Reader in, String file, EntryReader entries) throws IOException {
-    skipMark(in);
+    String text = text(in);
+    char delimiter = delimiter(text);
+    CellPlaces places = new CellPlaces(file, text, delimiter);
     CSVFormat format =
         CSVFormat.RFC4180
             .builder()
-            .setDelimiter(delimiter(in))
+            .setDelimiter(delimiter)
             .setHeader()
             .setSkipHeaderRecord(true)
             .setTrim(true)
             .build();
-    try (CSVParser parser = CSVParser.parse(in, format)) {
-      entries.columns(new Location(file, 1, 1), parser.getHeaderNames());
+    try (CSVParser parser = CSVParser.parse(text, format)) {
+      List<String> names = parser.getHeaderNames();
+      each(names, places.from(0), entries::column);
       for (CSVRecord record : parser) {
-        Location where = new Location(file, (int) parser.getCurrentLineNumber(), 1);
+        List<Location> at = places.from((int) record.getCharacterPosition());
+        Location where = at.get(0);
         if (!record.isConsistent()) {
           entries.refuse(
               where,
@@ -68,15 +72,16 @@ public final class JournalCsv {
               "expected as many as names in the first line");
           continue;
         }
-        Map<String, String> cells = new LinkedHashMap<>();
-        record
-            .toMap()
-            .forEach(
-                (name, text) -> {
-                  if (!text.isEmpty() && EntryRow.COLUMNS.contains(name)) {
-                    cells.put(name, unguarded(text));
-                  }
-                });
+        Map<String, EntryReader.Cell> cells = new LinkedHashMap<>();
+        each(
+            names,
+            at,
+            (place, name) -> {
+              String value = record.get(name);
+              if (!value.isEmpty() && EntryRow.COLUMNS.contains(name)) {
+                cells.put(name, new EntryReader.Cell(unguarded(value), place));
+              }
+            });
         entries.row(where, cells);
       }
     } catch (IllegalArgumentException | UncheckedIOException broken) {
@@ -85,22 +90,28 @@ public final class JournalCsv {
     }
   }
 
-  private static void skipMark(Reader in) throws IOException {
-    in.mark(1);
-    if (in.read() != BYTE_ORDER_MARK) {
-      in.reset();
+  private static void each(
+      List<String> names, List<Location> places, BiConsumer<Location, String> what) {
+    for (int i = 0; i < names.size() && i < places.size(); i++) {
+      what.accept(places.get(i), names.get(i));
     }
   }
 
-  /** What stands after the first name; the reader stays where it is. */
-  private static char delimiter(Reader in) throws IOException {
-    in.mark(LONGEST_NAME);
-    int next = in.read();
-    for (int i = 1; i < LONGEST_NAME && next >= 0 && ",;\n".indexOf(next) < 0; i++) {
-      next = in.read();
+  /** All of it, without a byte order mark. */
+  private static String text(Reader in) throws IOException {
+    StringWriter text = new StringWriter();
+    in.transferTo(text);
+    String all = text.toString();
+    return all.startsWith(BYTE_ORDER_MARK) ? all.substring(1) : all;
+  }
+
+  /** What stands after the first name. */
+  private static char delimiter(String text) {
+    int at = 0;
+    while (at < text.length() && ",;\n".indexOf(text.charAt(at)) < 0) {
+      at++;
     }
-    in.reset();
-    return next == ';' ? ';' : ',';
+    return at < text.length() && text.charAt(at) == ';' ? ';' : ',';
   }
 
   private static String guarded(@Nullable String text) {

@@ -11,7 +11,7 @@ import org.flywaydb.core.api.FlywayException;
 /** Brings a journal's tables up to this program's version. */
 final class Schema {
   /** The last of the files in {@code journal/}. */
-  static final int VERSION = 1;
+  static final int VERSION = 2;
 
   private static final int TRIES = 20;
   private static final long BETWEEN_TRIES_MILLISECONDS = 100;

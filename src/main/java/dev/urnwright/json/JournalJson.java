@@ -70,7 +70,7 @@ public final class JournalJson {
   private static void rows(JsonParser json, String file, EntryReader entries) throws IOException {
     while (json.nextToken() == JsonToken.START_OBJECT) {
       var at = json.currentTokenLocation();
-      Map<String, String> cells = new LinkedHashMap<>();
+      Map<String, EntryReader.Cell> cells = new LinkedHashMap<>();
       while (json.nextToken() == JsonToken.FIELD_NAME) {
         String name = json.currentName();
         JsonToken value = json.nextToken();
@@ -82,7 +82,11 @@ public final class JournalJson {
               "expected one text or number, such as \"1.81 1.80 1.81\"");
           json.skipChildren();
         } else if (value != JsonToken.VALUE_NULL) {
-          cells.put(name, json.getText());
+          var place = json.currentTokenLocation();
+          cells.put(
+              name,
+              new EntryReader.Cell(
+                  json.getText(), new Location(file, place.getLineNr(), place.getColumnNr())));
         }
       }
       entries.row(new Location(file, at.getLineNr(), at.getColumnNr()), cells);

@@ -1,14 +1,17 @@
 package dev.urnwright.text;
 
 import dev.urnwright.journal.BrewEntry;
+import dev.urnwright.journal.Removal;
 import dev.urnwright.journal.ServiceEntry;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Strength;
 import dev.urnwright.quantity.UnitSystem;
 import java.io.PrintWriter;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Lists a journal on a terminal. */
 public final class JournalText {
@@ -37,6 +40,31 @@ public final class JournalText {
       services.forEach(entry -> table.row(cells(entry), entry.id().toString()));
       table.print(screen);
     }
+  }
+
+  /** Writes what was removed and when, with all that was known of it. */
+  public void write(List<Removal> removals, PrintWriter out) {
+    Screen screen = new Screen(out, palette, PlanText.COLUMNS);
+    screen.heading(PlanText.counted(removals.size(), "removed entry", "removed entries"));
+    Table table = new Table(List.of("what", "removed (UTC)"));
+    removals.forEach(
+        removal ->
+            table.row(
+                List.of(removal.entry().cells().getOrDefault("coffee", ""), when(removal)),
+                all(removal)));
+    if (!removals.isEmpty()) {
+      table.print(screen);
+    }
+  }
+
+  private static String when(Removal removal) {
+    return removal.at().truncatedTo(ChronoUnit.SECONDS).toString().replaceAll("[TZ]", " ").strip();
+  }
+
+  private static String all(Removal removal) {
+    return removal.entry().cells().entrySet().stream()
+        .map(cell -> cell.getKey() + " " + cell.getValue())
+        .collect(Collectors.joining(", "));
   }
 
   private static List<String> cells(BrewEntry entry) {

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -119,14 +121,27 @@ class JournalCommandsTest {
                 + "House,16,208,169,oops,red\n");
     Run run = Run.of("journal", "import", file, "--journal", folder.resolve("new.db"));
     assertEquals(ExitCode.PROBLEMS, run.code());
-    assertTrue(run.err().contains(file + ":3:1: dose_g: 'lots' can't be read"), run.err());
+    assertTrue(run.err().contains(file + ":3:7: dose_g: 'lots' can't be read"), run.err());
     assertTrue(run.err().contains(file + ":4:1: more beverage than went in"), run.err());
-    assertTrue(run.err().contains(file + ":5:1: readings: 'oops' can't be read"), run.err());
-    assertTrue(run.err().contains(file + ":1:1: unknown column 'colour'"), run.err());
+    assertTrue(run.err().contains(file + ":5:18: readings: 'oops' can't be read"), run.err());
+    assertTrue(run.err().contains(file + ":1:43: unknown column 'colour'"), run.err());
     assertTrue(run.err().contains("4 problems; nothing was added"), run.err());
     assertTrue(
         done(Run.of("journal", "list", "--journal", folder.resolve("new.db")))
             .contains("0 batches"));
+  }
+
+  @Test
+  void aPlaceIsRightAfterQuotesAndLineEndsWithinThem() throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("quoted.csv"),
+            "coffee,event,dose_g,water_g\r\n"
+                + "House,\"Supper, \"\"late\"\"\r\nand cold\",lots,208\r\n"
+                + "House,,16,much\r\n");
+    Run run = Run.of("journal", "import", file, "--journal", journal);
+    assertTrue(run.err().contains(file + ":3:11: dose_g: 'lots'"), run.err());
+    assertTrue(run.err().contains(file + ":4:11: water_g: 'much'"), run.err());
   }
 
   @Test
@@ -198,5 +213,12 @@ class JournalCommandsTest {
         "removed " + id + "\n", done(Run.of("journal", "remove", id, "--journal", journal)));
     Run again = Run.of("journal", "remove", id, "--journal", journal);
     assertEquals(ExitCode.PROBLEMS, again.code());
+    assertTrue(done(Run.of("journal", "list", "--journal", journal)).contains("0 batches"));
+    String removed = done(Run.of("journal", "list", "--removed", "--journal", journal));
+    assertTrue(removed.contains("1 removed entry"), removed);
+    String all = removed.replaceAll("\\s+", " ");
+    assertTrue(all.contains("=1+1 House " + LocalDate.now(ZoneOffset.UTC)), removed);
+    assertTrue(all.contains("dose_g 16, water_g 208, beverage_g 169"), removed);
+    assertTrue(all.contains(id), removed);
   }
 }

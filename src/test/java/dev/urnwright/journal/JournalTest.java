@@ -74,7 +74,37 @@ class JournalTest {
       assertTrue(journal.remove(brew.id()));
       assertFalse(journal.remove(brew.id()));
       assertFalse(journal.brews().contains(brew));
+      assertTrue(
+          journal.removals().stream()
+              .anyMatch(
+                  removal ->
+                      removal.id().equals(brew.id()) && removal.entry().equals(EntryRow.of(brew))));
+      journal.add(brew); // and it may come back, and go again
+      assertTrue(journal.remove(brew.id()));
+      assertEquals(
+          2, journal.removals().stream().filter(each -> each.id().equals(brew.id())).count());
       assertTrue(journal.remove(bare.id()) && journal.remove(served.id()));
+    }
+  }
+
+  /** As it was before removals were kept. */
+  @Test
+  void aJournalOfAnOlderProgramIsBroughtUpToDate() throws Exception {
+    JournalAddress address = JournalAddress.of(folder.resolve("older.db").toString());
+    BrewEntry brew = Entries.brew("house-1", 480, 6240, 5200);
+    try (Journal journal = Journal.open(address)) {
+      journal.add(brew);
+    }
+    try (Connection connection = DriverManager.getConnection(address.url());
+        Statement statement = connection.createStatement()) {
+      statement.execute("drop table removed");
+      statement.execute("delete from urnwright_schema where version = '2'");
+    }
+    try (Journal journal = Journal.open(address)) {
+      assertEquals(List.of(brew), journal.brews());
+      assertEquals(List.of(), journal.removals());
+      assertTrue(journal.remove(brew.id()));
+      assertEquals(1, journal.removals().size());
     }
   }
 
@@ -88,7 +118,7 @@ class JournalTest {
       statement.execute(
           "insert into urnwright_schema select installed_rank + 1, '99', description, type, script,"
               + " checksum, installed_by, installed_on, execution_time, success"
-              + " from urnwright_schema where version = '1'");
+              + " from urnwright_schema where version = '2'");
     }
     JournalException refused =
         assertThrows(JournalException.class, () -> Journal.open(address).close());
