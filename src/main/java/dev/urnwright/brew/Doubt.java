@@ -14,6 +14,10 @@ public enum Doubt {
   ABSORPTION_ASSUMED,
   /** Of an extraction that nobody read, as a fraction. */
   EXTRACTION_ASSUMED,
+  /** Of an absorption that batches taught, g/g. */
+  ABSORPTION_LEARNED,
+  /** Of extractions that batches taught, as a fraction; all of them move together. */
+  EXTRACTION_LEARNED,
   /** How far one batch's absorption is from the profile's, g/g. */
   ABSORPTION,
   /** How far one batch's extraction is from the profile's, as a fraction. */

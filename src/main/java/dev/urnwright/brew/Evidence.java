@@ -95,7 +95,9 @@ public record Evidence(
   private double profileAbsorption(ToDoubleFunction<Doubt> errors) {
     return absorption
         .given()
-        .map(Absorption::gramsPerGram)
+        .map(
+            given ->
+                Math.max(0, given.gramsPerGram() + errors.applyAsDouble(Doubt.ABSORPTION_LEARNED)))
         .orElseGet(
             () ->
                 reference
@@ -151,7 +153,8 @@ public record Evidence(
   private Knot shifted(Knot point, ToDoubleFunction<Doubt> errors) {
     double water = point.ratio().gramsPerGram() * (1 - steamLoss.fraction());
     double kept = profileAbsorption(NONE);
-    double moved = errors.applyAsDouble(Doubt.EXTRACTION);
+    double moved =
+        errors.applyAsDouble(Doubt.EXTRACTION) + errors.applyAsDouble(Doubt.EXTRACTION_LEARNED);
     if (water > kept) {
       double read = method.strength(point.extraction().fraction(), water, kept);
       double misread = Math.max(0, read + errors.applyAsDouble(Doubt.READING));

@@ -81,12 +81,7 @@ final class AdjustCommand extends Subcommand implements Callable<Integer> {
 
   @Mixin private OutputOptions output = new OutputOptions();
 
-  @Mixin private JournalOption journal = new JournalOption();
-
-  @Option(
-      names = "--no-journal",
-      description = "write nothing down, and know nothing of batches measured before")
-  private boolean noJournal;
+  @Mixin private LearningOptions learning = new LearningOptions();
 
   AdjustCommand(Console console) {
     super(console);
@@ -121,7 +116,7 @@ final class AdjustCommand extends Subcommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, RefusedException {
-    Checked<Plan> checked = Planning.plan(file);
+    Checked<Plan> checked = Planning.plan(file, learning);
     if (checked.value().isEmpty()) {
       console().problems(checked.problems(), "nothing was adjusted");
       return ExitCode.PROBLEMS;
@@ -153,11 +148,11 @@ final class AdjustCommand extends Subcommand implements Callable<Integer> {
    * is said and doesn't stand in the way, for the guests are there already.
    */
   private Happened inJournal(Plan plan, Happened now) {
-    if (noJournal) {
+    if (!learning.isWanted()) {
       return now;
     }
     EventJournal of = new EventJournal(plan, Clock.systemDefaultZone());
-    try (Journal open = journal.open()) {
+    try (Journal open = learning.open()) {
       of.write(now, open);
       return of.withEarlier(now, open);
     } catch (RefusedException | JournalException e) {

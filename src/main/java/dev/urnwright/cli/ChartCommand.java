@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -44,13 +45,15 @@ final class ChartCommand extends Subcommand implements Callable<Integer> {
   @Option(names = "--replace", description = "write over a file that Urnwright didn't write, too")
   private boolean replace;
 
+  @Mixin private LearningOptions learning = new LearningOptions();
+
   ChartCommand(Console console) {
     super(console);
   }
 
   @Override
   public Integer call() throws IOException, RefusedException {
-    Checked<Plan> plan = Planning.plan(file);
+    Checked<Plan> plan = Planning.plan(file, learning);
     if (plan.value().isEmpty()) {
       console().problems(plan.problems(), "nothing was written");
       return ExitCode.PROBLEMS;

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Says what is wrong with events, or that they are ready. */
@@ -25,15 +26,17 @@ final class CheckCommand extends Subcommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", arity = "1..*", description = "the event files")
   private List<Path> files = List.of();
 
+  @Mixin private LearningOptions learning = new LearningOptions();
+
   CheckCommand(Console console) {
     super(console);
   }
 
   @Override
-  public Integer call() {
+  public Integer call() throws RefusedException {
     List<Problem> problems = new ArrayList<>();
     for (Path file : files) {
-      Checked<Plan> plan = Planning.plan(file);
+      Checked<Plan> plan = Planning.plan(file, learning);
       plan.value().ifPresent(ready -> report(file, ready));
       problems.addAll(plan.problems());
     }

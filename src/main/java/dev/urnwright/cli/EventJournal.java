@@ -2,6 +2,7 @@ package dev.urnwright.cli;
 
 import dev.urnwright.brew.WeighedBatch;
 import dev.urnwright.day.Happened;
+import dev.urnwright.event.JournalName;
 import dev.urnwright.journal.BrewEntry;
 import dev.urnwright.journal.BrewEntry.Occasion;
 import dev.urnwright.journal.Journal;
@@ -58,8 +59,11 @@ record EventJournal(Plan plan, Clock clock) {
         clock.instant(),
         occasion(),
         batch.id(),
-        coffee.coffee().name(),
-        batch.unit().map(unit -> unit.brewer().name()),
+        coffee.coffee().nameInJournal(),
+        batch
+            .unit()
+            .map(unit -> unit.brewer().name())
+            .or(() -> coffee.coffee().journal().flatMap(JournalName::brewer)),
         plan.brewing(coffee).method(),
         plan.brewing(coffee).steamLoss(),
         weighed);

@@ -44,7 +44,7 @@ import picocli.CommandLine.Spec;
     })
 final class JournalServedCommand extends Subcommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
-  @Mixin private JournalOption journal = new JournalOption();
+  @Mixin private LearningOptions learning = new LearningOptions();
 
   @Parameters(paramLabel = "FILE", description = "the event file")
   private Path file = Path.of("");
@@ -62,7 +62,9 @@ final class JournalServedCommand extends Subcommand implements Callable<Integer>
       description = "how many came, if not as planned")
   private Map<String, Integer> came = new LinkedHashMap<>();
 
-  @Option(names = "--kind", description = "what kind of event it was, such as conference")
+  @Option(
+      names = "--kind",
+      description = "what kind of event it was, such as conference; left out, as its file says")
   private Optional<String> kind = Optional.empty();
 
   JournalServedCommand(Console console) {
@@ -71,13 +73,13 @@ final class JournalServedCommand extends Subcommand implements Callable<Integer>
 
   @Override
   public Integer call() throws RefusedException {
-    Checked<Plan> checked = Planning.plan(file);
+    Checked<Plan> checked = Planning.plan(file, learning);
     if (checked.value().isEmpty()) {
       console().problems(checked.problems(), "nothing was added");
       return ExitCode.PROBLEMS;
     }
     List<ServiceEntry> entries = entries(checked.value().get());
-    try (Journal open = journal.open()) {
+    try (Journal open = learning.open()) {
       open.addAll(List.of(), entries);
     } catch (JournalException e) {
       throw JournalOption.refused(e);
@@ -152,9 +154,9 @@ final class JournalServedCommand extends Subcommand implements Callable<Integer>
                   UUID.randomUUID(),
                   Instant.now(),
                   new EventJournal(plan, Clock.systemDefaultZone()).occasion(),
-                  kind,
+                  kind.or(plan.event()::kind),
                   row.group().name(),
-                  row.coffee().name(),
+                  row.coffee().nameInJournal(),
                   asked(row),
                   out,
                   cameBack.times(out.grams() / all));

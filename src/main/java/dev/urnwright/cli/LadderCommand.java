@@ -111,6 +111,7 @@ final class LadderCommand extends Subcommand implements Callable<Integer> {
   @Option(names = "--json", description = "print the result as JSON, and nothing else")
   private boolean json;
 
+  @Mixin private LearningOptions learning = new LearningOptions();
   @Mixin private OutputOptions output = new OutputOptions();
 
   LadderCommand(Console console) {
@@ -119,7 +120,7 @@ final class LadderCommand extends Subcommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, RefusedException {
-    Checked<Plan> checked = Planning.plan(file);
+    Checked<Plan> checked = Planning.plan(file, learning);
     if (checked.value().isEmpty()) {
       console().problems(checked.problems(), "no ladder was made");
       return ExitCode.PROBLEMS;

@@ -41,6 +41,7 @@ final class PlanCommand extends Subcommand implements Callable<Integer> {
       description = "print the plan as JSON, and nothing else, to standard output")
   private boolean json;
 
+  @Mixin private LearningOptions learning = new LearningOptions();
   @Mixin private OutputOptions output = new OutputOptions();
 
   PlanCommand(Console console) {
@@ -50,7 +51,7 @@ final class PlanCommand extends Subcommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException, RefusedException {
     Checked<EventFile> event = EventFiles.open(file);
-    Checked<Plan> checked = Planning.plan(event);
+    Checked<Plan> checked = Planning.plan(event, learning);
     if (checked.value().isEmpty()) {
       console().problems(checked.problems(), "nothing was written");
       return ExitCode.PROBLEMS;

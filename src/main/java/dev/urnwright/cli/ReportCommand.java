@@ -33,7 +33,7 @@ final class ReportCommand extends Subcommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "the event file")
   private Path file = Path.of("");
 
-  @Mixin private JournalOption journal = new JournalOption();
+  @Mixin private LearningOptions learning = new LearningOptions();
 
   @Mixin private OutputOptions output = new OutputOptions();
 
@@ -43,14 +43,14 @@ final class ReportCommand extends Subcommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, RefusedException {
-    Checked<Plan> checked = Planning.plan(file);
+    Checked<Plan> checked = Planning.plan(file, learning);
     if (checked.value().isEmpty()) {
       console().problems(checked.problems(), "nothing was written");
       return ExitCode.PROBLEMS;
     }
     Plan plan = checked.value().get();
     EventReport report;
-    try (Journal open = journal.open()) {
+    try (Journal open = learning.open()) {
       EventJournal of = new EventJournal(plan, Clock.systemDefaultZone());
       report = EventReport.of(plan, open.brewsOf(of.occasion()), open.servicesOf(of.occasion()));
     } catch (JournalException e) {

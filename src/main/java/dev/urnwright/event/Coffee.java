@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param concentrate how strong it is to be brewed
  * @param caffeine how much caffeine is in the ground coffee
  * @param bag how it is bought, when given
+ * @param journal what it is called in the journal, if it is planned by that
  * @param location where it stands
  */
 public record Coffee(
@@ -25,7 +26,21 @@ public record Coffee(
     ConcentrateWish concentrate,
     CaffeineContent caffeine,
     Optional<Bag> bag,
+    Optional<JournalName> journal,
     Location location) {
+  /** A coffee that is planned by what the event says of it alone. */
+  public Coffee(
+      String key,
+      String name,
+      boolean decaf,
+      BrewProfile profile,
+      ConcentrateWish concentrate,
+      CaffeineContent caffeine,
+      Optional<Bag> bag,
+      Location location) {
+    this(key, name, decaf, profile, concentrate, caffeine, bag, Optional.empty(), location);
+  }
+
   /**
    * A bag of coffee.
    *
@@ -37,6 +52,11 @@ public record Coffee(
 
   /** The same coffee, brewed otherwise. */
   public Coffee with(BrewProfile other) {
-    return new Coffee(key, name, decaf, other, concentrate, caffeine, bag, location);
+    return new Coffee(key, name, decaf, other, concentrate, caffeine, bag, journal, location);
+  }
+
+  /** What its entries in a journal are headed by: its name there, or else its own. */
+  public String nameInJournal() {
+    return journal.map(JournalName::coffee).orElse(name);
   }
 }

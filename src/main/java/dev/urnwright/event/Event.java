@@ -21,6 +21,9 @@ import java.util.stream.Stream;
  * @param kitchen how the work is done on the day
  * @param purchases what is bought besides coffee, what it costs, what is brought along
  * @param defaults what was assumed because the user left it out, in words
+ * @param kind what kind of event it is, such as conference, if guests' thirst is to be learned by
+ *     it
+ * @param taught what a journal taught; it is in the coffees and groups already
  * @param location where the event's name stands
  */
 public record Event(
@@ -35,6 +38,8 @@ public record Event(
     Kitchen kitchen,
     Purchases purchases,
     List<Note> defaults,
+    Optional<String> kind,
+    Taught taught,
     Location location) {
   /** Copies the lists. */
   public Event {
@@ -46,8 +51,47 @@ public record Event(
     }
   }
 
-  /** The same event with its coffees known better, and notes of what was used besides. */
-  public Event with(List<Coffee> known, List<Note> besides) {
+  /** An event of no kind in particular, planned by what it says alone. */
+  public Event(
+      String name,
+      Optional<LocalDate> date,
+      Optional<LocalTime> time,
+      Print print,
+      Serving serving,
+      List<Coffee> coffees,
+      List<GuestGroup> groups,
+      Equipment equipment,
+      Kitchen kitchen,
+      Purchases purchases,
+      List<Note> defaults,
+      Location location) {
+    this(
+        name,
+        date,
+        time,
+        print,
+        serving,
+        coffees,
+        groups,
+        equipment,
+        kitchen,
+        purchases,
+        defaults,
+        Optional.empty(),
+        Taught.NOTHING,
+        location);
+  }
+
+  /**
+   * The same event, with what a journal taught.
+   *
+   * @param known its coffees
+   * @param guests its groups
+   * @param besides notes of what was used
+   * @param lessons what that was
+   */
+  public Event taught(
+      List<Coffee> known, List<GuestGroup> guests, List<Note> besides, Taught lessons) {
     return new Event(
         name,
         date,
@@ -55,12 +99,28 @@ public record Event(
         print,
         serving,
         known,
-        groups,
+        guests,
         equipment,
         kitchen,
         purchases,
         Stream.concat(defaults.stream(), besides.stream()).toList(),
+        kind,
+        lessons,
         location);
+  }
+
+  /** The same event with a note. */
+  public Event noting(Note note) {
+    return taught(coffees, groups, List.of(note), taught);
+  }
+
+  /** Where it is said that a journal should be used; empty when that isn't said. */
+  public Optional<Location> journalNamedAt() {
+    return coffees.stream()
+        .flatMap(coffee -> coffee.journal().stream())
+        .map(JournalName::location)
+        .findFirst()
+        .or(() -> kind.map(given -> location));
   }
 
   /** Whether it is known when every group is served, so that the work can be put on a clock. */

@@ -51,6 +51,11 @@ public record GuestGroup(
     return new GuestGroup(name, guests, cup, other, coffees, ice, service, location);
   }
 
+  /** The same group, drinking more or less. */
+  public GuestGroup with(Guests other) {
+    return new GuestGroup(name, other, cup, strength, coffees, ice, service, location);
+  }
+
   /**
    * How many come and what they drink.
    *

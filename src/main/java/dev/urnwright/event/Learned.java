@@ -1,4 +1,4 @@
-package dev.urnwright.learn;
+package dev.urnwright.event;
 
 /**
  * A value learned, between what was believed before and what the entries say.

@@ -4,6 +4,7 @@ import dev.urnwright.event.BrewProfile;
 import dev.urnwright.event.CaffeineContent;
 import dev.urnwright.event.Coffee;
 import dev.urnwright.event.ConcentrateWish;
+import dev.urnwright.event.JournalName;
 import dev.urnwright.problem.Location;
 import dev.urnwright.quantity.Figure;
 import dev.urnwright.quantity.Mass;
@@ -47,7 +48,8 @@ final class CoffeeBinder {
           CAFFEINE,
           BAG,
           PRICE,
-          ON_HAND);
+          ON_HAND,
+          JournalBinder.JOURNAL);
 
   private static final CaffeineContent USUAL_CAFFEINE =
       new CaffeineContent(Share.ofPercent(1.1), Share.ofPercent(1.3));
@@ -84,11 +86,13 @@ final class CoffeeBinder {
     Optional<ConcentrateWish> concentrate = concentrates.bind(name, map);
     CaffeineContent caffeine = caffeine(name, decaf, map);
     Optional<Coffee.Bag> bag = bag(map);
+    Optional<JournalName> journal = new JournalBinder(binding.problems()).bind(map);
     if (profile.isEmpty() || concentrate.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(
-        new Coffee(key, name, decaf, profile.get(), concentrate.get(), caffeine, bag, location));
+        new Coffee(
+            key, name, decaf, profile.get(), concentrate.get(), caffeine, bag, journal, location));
   }
 
   private boolean decaf(String key, String name, MapReader map) {

@@ -8,6 +8,7 @@ import dev.urnwright.event.Kitchen;
 import dev.urnwright.event.Print;
 import dev.urnwright.event.Purchases;
 import dev.urnwright.event.Serving;
+import dev.urnwright.event.Taught;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.UnitSystem;
@@ -26,6 +27,11 @@ final class EventBinder {
       Field.optional("date", Times.A_DATE, "the day of the event");
   private static final Field<LocalTime> TIME =
       Field.optional("time", Times.A_TIME, "when groups that have no time of their own are due");
+  private static final Field<String> KIND =
+      Field.optional(
+          "kind",
+          Words.name("conference"),
+          "what kind of event it is, so that the journal tells how much its guests drink");
   private static final Field<List<Node>> GROUPS =
       Field.required("groups", Part.list(GroupBinder.FIELDS), "who drinks what");
 
@@ -35,6 +41,7 @@ final class EventBinder {
           EVENT,
           DATE,
           TIME,
+          KIND,
           PrintBinder.UNITS,
           PrintBinder.PAPER,
           PrintBinder.WINDOW,
@@ -76,6 +83,7 @@ final class EventBinder {
     Optional<String> name = map.read(EVENT);
     Optional<LocalDate> date = map.read(DATE);
     Optional<LocalTime> time = map.read(TIME);
+    Optional<String> kind = map.read(KIND);
     Defaults defaults = new Defaults();
     UnitSystem units = PrintBinder.units(map, defaults);
     Mass scaleStep = EquipmentBinder.scaleStep(map, units, defaults);
@@ -133,6 +141,8 @@ final class EventBinder {
             kitchen,
             purchases,
             defaults.notes(),
+            kind,
+            Taught.NOTHING,
             map.valueOf(EVENT)));
   }
 

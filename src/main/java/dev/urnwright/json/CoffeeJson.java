@@ -27,6 +27,9 @@ final class CoffeeJson {
     fields.text("key", plan.coffee().key());
     fields.text("name", plan.coffee().name());
     fields.flag("decaf", plan.coffee().decaf());
+    if (plan.coffee().journal().isPresent()) {
+      fields.text("journal_coffee", plan.coffee().journal().get().coffee());
+    }
     fields.object("needed", plan.needed(), this::needed);
     fields.object("brewed", plan.brewed(), this::brewed);
     fields.object("certainty", certainty.of(plan), this::certainty);

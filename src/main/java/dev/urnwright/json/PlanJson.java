@@ -60,6 +60,9 @@ public final class PlanJson {
     if (plan.costs().isPresent()) {
       fields.object("costs", plan.costs().get(), shopping::costs);
     }
+    if (!plan.event().taught().isEmpty()) {
+      fields.object("journal", plan.event().taught(), new TaughtJson(fields)::write);
+    }
     fields.array("packing", plan.packing(), shopping::packing);
     fields.notes("cautions", plan.cautions());
     fields.notes("notes", plan.notes());
@@ -91,6 +94,7 @@ public final class PlanJson {
     fields.text("name", event.name());
     optional("date", event.date(), fields);
     optional("time", event.time(), fields);
+    optional("kind", event.kind(), fields);
     fields.text("units", event.print().units().name().toLowerCase(Locale.ROOT));
   }
 

@@ -2,6 +2,7 @@ package dev.urnwright.learn;
 
 import dev.urnwright.brew.BrewMethod;
 import dev.urnwright.brew.BrewModel;
+import dev.urnwright.event.Learned;
 import dev.urnwright.journal.BrewEntry;
 import dev.urnwright.learn.Fit.Point;
 import dev.urnwright.quantity.Absorption;

@@ -1,5 +1,6 @@
 package dev.urnwright.learn;
 
+import dev.urnwright.event.Learned;
 import dev.urnwright.quantity.Absorption;
 import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Extraction;

@@ -1,11 +1,13 @@
 package dev.urnwright.learn;
 
 import dev.urnwright.event.GuestGroup.Guests;
+import dev.urnwright.event.Learned;
 import dev.urnwright.journal.BrewEntry.Occasion;
 import dev.urnwright.journal.ServiceEntry;
 import dev.urnwright.quantity.Share;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,22 +55,21 @@ public final class GuestFitter {
    * Learns.
    *
    * @param before what the event file says; its headcount plays no part
-   * @param ofThisCoffee share of the drinkers who drink this coffee, above 0
-   * @param entries of one coffee and one kind of event
+   * @param entries of one kind of event, the oldest first; of a group's coffee the latest counts
    * @return empty without entries
    */
-  public static Optional<GuestFit> fit(
-      Guests before, Share ofThisCoffee, List<ServiceEntry> entries) {
+  public static Optional<GuestFit> fit(Guests before, List<ServiceEntry> entries) {
     if (entries.isEmpty()) {
       return Optional.empty();
     }
-    double share = before.drinkers().fraction() * ofThisCoffee.fraction();
-    List<Poured> events = events(entries);
+    double share = before.drinkers().fraction();
+    Collection<Served> served = served(entries);
+    List<Poured> events = events(served);
     return Optional.of(
         new GuestFit(
             rate(share * before.cupsEach(), events),
             share(share, before.cupsEach(), events),
-            odd(entries)));
+            odd(served)));
   }
 
   /** What is known so far: so much for, of so much in all, in cups and guests or in guests. */
@@ -152,30 +153,67 @@ public final class GuestFitter {
     return scatter.variance() * wider * wider;
   }
 
-  /** Groups of one event drink on the same day: they count as one. */
-  private static List<Poured> events(List<ServiceEntry> entries) {
-    Map<Occasion, Poured> events = new LinkedHashMap<>();
-    for (ServiceEntry entry : entries) {
-      events.merge(
-          entry.occasion(),
+  /** What a group drank of all its coffees: its guests are the same for each of them. */
+  private record Served(ServiceEntry of, Poured poured, boolean allGone) {
+    static Served of(ServiceEntry entry) {
+      return new Served(
+          entry,
           new Poured(entry.asked().headcount(), entry.cupsPoured()),
+          entry.cameBack().isZero());
+    }
+
+    Served and(Served other) {
+      return new Served(
+          of,
+          new Poured(
+              Math.max(poured.guests(), other.poured.guests()),
+              poured.cups() + other.poured.cups()),
+          allGone || other.allGone);
+    }
+
+    double cupsEach() {
+      return poured.cups() / poured.guests();
+    }
+  }
+
+  /** One group's coffee at one event, or all of its coffees where that is left out. */
+  private record Of(Occasion occasion, String group, String coffee) {}
+
+  private static Collection<Served> served(List<ServiceEntry> entries) {
+    Map<Of, ServiceEntry> latest = new LinkedHashMap<>();
+    entries.forEach(
+        entry -> latest.put(new Of(entry.occasion(), entry.group(), entry.coffee()), entry));
+    Map<Of, Served> groups = new LinkedHashMap<>();
+    latest.forEach(
+        (of, entry) ->
+            groups.merge(new Of(of.occasion(), of.group(), ""), Served.of(entry), Served::and));
+    return groups.values();
+  }
+
+  /** Groups of one event drink on the same day: they count as one. */
+  private static List<Poured> events(Collection<Served> served) {
+    Map<Occasion, Poured> events = new LinkedHashMap<>();
+    for (Served each : served) {
+      events.merge(
+          each.of().occasion(),
+          each.poured(),
           (one, other) -> new Poured(one.guests() + other.guests(), one.cups() + other.cups()));
     }
     return List.copyOf(events.values());
   }
 
-  private static List<Oddity> odd(List<ServiceEntry> entries) {
-    Middle middle = Middle.of(0.05, entries.stream().mapToDouble(GuestFitter::cupsEach).toArray());
+  private static List<Oddity> odd(Collection<Served> served) {
+    Middle middle = Middle.of(0.05, served.stream().mapToDouble(Served::cupsEach).toArray());
     List<Oddity> odd = new ArrayList<>();
-    for (ServiceEntry entry : entries) {
-      if (entry.cameBack().isZero()) {
-        odd.add(oddity(entry, "nothing came back, so the guests may have wanted more"));
+    for (Served each : served) {
+      if (each.allGone()) {
+        odd.add(oddity(each, "nothing came back, so the guests may have wanted more"));
       }
-      if (middle.isOdd(cupsEach(entry))) {
+      if (middle.isOdd(each.cupsEach())) {
         odd.add(
             oddity(
-                entry,
-                cupsEach(entry) > middle.median()
+                each,
+                each.cupsEach() > middle.median()
                     ? "the guests drank far more than at the others"
                     : "the guests drank far less than at the others"));
       }
@@ -183,11 +221,8 @@ public final class GuestFitter {
     return odd;
   }
 
-  private static double cupsEach(ServiceEntry entry) {
-    return entry.cupsPoured() / entry.asked().headcount();
-  }
-
-  private static Oddity oddity(ServiceEntry entry, String reason) {
-    return new Oddity(entry.id(), entry.occasion().event() + ", " + entry.group(), reason, true);
+  private static Oddity oddity(Served served, String reason) {
+    ServiceEntry of = served.of();
+    return new Oddity(of.id(), of.occasion().event() + ", " + of.group(), reason, true);
   }
 }

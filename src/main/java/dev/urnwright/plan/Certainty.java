@@ -107,7 +107,10 @@ public final class Certainty {
 
   private void add(CoffeePlan coffee, Evidence evidence) {
     ToDoubleFunction<Doubt> doubts =
-        new Doubts(event.equipment().uncertainties(), evidence.method());
+        new Doubts(
+            event.equipment().uncertainties(),
+            evidence.method(),
+            event.taught().of(coffee.coffee()));
     Map<Weighed, Budget<Doubt>> brewed = new HashMap<>();
     Map<String, Batch> byId = new HashMap<>();
     Function<Weighed, Budget<Doubt>> budgets =

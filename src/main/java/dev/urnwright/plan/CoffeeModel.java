@@ -98,14 +98,16 @@ record CoffeeModel(
       Coffee coffee, Optional<Absorption> weighed, Findings findings) {
     Optional<Absorption> given = coffee.profile().absorption();
     if (given.isPresent()) {
-      weighed.ifPresent(
-          other ->
-              findings.note(
-                  "absorption-given",
-                  Saying.of("note.absorption-given")
-                      .with("coffee", coffee.name())
-                      .with("given", findings.display().absorption(given.get()))
-                      .with("weighed", findings.display().absorption(other))));
+      weighed
+          .filter(other -> !findings.learnedAbsorption(coffee))
+          .ifPresent(
+              other ->
+                  findings.note(
+                      "absorption-given",
+                      Saying.of("note.absorption-given")
+                          .with("coffee", coffee.name())
+                          .with("given", findings.display().absorption(given.get()))
+                          .with("weighed", findings.display().absorption(other))));
       return given.get();
     }
     if (weighed.isPresent()) {

@@ -1,7 +1,9 @@
 package dev.urnwright.plan;
 
+import dev.urnwright.event.Coffee;
 import dev.urnwright.event.Event;
 import dev.urnwright.event.Note;
+import dev.urnwright.event.Taught;
 import dev.urnwright.problem.Problem;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.wording.Saying;
@@ -10,12 +12,14 @@ import java.util.List;
 
 /** What comes to light while planning: problems, cautions and notes, in the user's units. */
 final class Findings {
+  private final Event event;
   private final Display display;
   private final List<Problem> problems = new ArrayList<>();
   private final List<Note> cautions = new ArrayList<>();
   private final List<Note> notes = new ArrayList<>();
 
   private Findings(Findings other) {
+    this.event = other.event;
     this.display = other.display;
     problems.addAll(other.problems);
     cautions.addAll(other.cautions);
@@ -23,6 +27,7 @@ final class Findings {
   }
 
   Findings(Event event) {
+    this.event = event;
     this.display = new Display(event.print().units(), event.equipment().scaleStep());
     notes.addAll(event.defaults());
   }
@@ -34,6 +39,11 @@ final class Findings {
 
   Display display() {
     return display;
+  }
+
+  /** Whether what a coffee's grounds keep was learned, and not given with the event. */
+  boolean learnedAbsorption(Coffee coffee) {
+    return event.taught().of(coffee).flatMap(Taught.Brewing::absorption).isPresent();
   }
 
   void refuse(Problem problem) {

@@ -24,6 +24,10 @@ public enum Source {
   ABSORPTION_ASSUMED("source.absorption-assumed", Unit.GRAM_PER_GRAM, Doubt.ABSORPTION_ASSUMED),
   /** No beverage was read. */
   EXTRACTION_ASSUMED("source.extraction-assumed", Unit.PERCENT, Doubt.EXTRACTION_ASSUMED),
+  /** What the batches of a journal taught of it. */
+  ABSORPTION_LEARNED("source.absorption-learned", Unit.GRAM_PER_GRAM, Doubt.ABSORPTION_LEARNED),
+  /** And of what they extracted. */
+  EXTRACTION_LEARNED("source.extraction-learned", Unit.PERCENT, Doubt.EXTRACTION_LEARNED),
   /** Grounds keep more or less from batch to batch. */
   ABSORPTION("source.absorption", Unit.GRAM_PER_GRAM, Doubt.ABSORPTION),
   /** And give more or less. */

@@ -205,6 +205,11 @@ public record Display(UnitSystem system, Mass scaleStep, NumberStyle style) {
         : figure(minutes + NO_BREAK_SPACE + "min" + NO_BREAK_SPACE + rest, "s");
   }
 
+  /** A mean of cups for each of some people, such as {@code 1.52}. */
+  public Figure cupsEach(double cups) {
+    return figure(decimal(cups, 2), "");
+  }
+
   /** A brew ratio as the trade writes it, {@code 1:13.0}. */
   public String ratio(BrewRatio ratio) {
     return perGram(ratio.gramsPerGram());

@@ -124,7 +124,7 @@ public record EventReport(Plan plan, List<CoffeeReport> coffees) {
         .filter(
             entry ->
                 entry.group().equals(group.group().name())
-                    && entry.coffee().equals(coffee.coffee().name()))
+                    && entry.coffee().equals(coffee.coffee().nameInJournal()))
         .reduce((first, second) -> second)
         .map(
             entry ->

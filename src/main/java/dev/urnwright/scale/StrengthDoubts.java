@@ -42,7 +42,8 @@ record StrengthDoubts(Evidence evidence, Uncertainties usual, boolean tried)
       case EXTRACTION -> tried ? usual.extraction().fraction() : CARRIED_EXTRACTION;
       case DOSE, CONCENTRATE, BYPASS -> usual.scales().kitchen().grams();
       case BREW_WATER -> usual.brewWater().fraction();
-      case EXTRACTION_ASSUMED, CUP -> 0; // there is always a reading, and never ice
+      // there is always a reading, no journal, and never ice
+      case EXTRACTION_ASSUMED, ABSORPTION_LEARNED, EXTRACTION_LEARNED, CUP -> 0;
     };
   }
 

@@ -1,8 +1,8 @@
 package dev.urnwright.text;
 
+import dev.urnwright.event.Learned;
 import dev.urnwright.learn.Fit;
 import dev.urnwright.learn.JournalFits.Brewed;
-import dev.urnwright.learn.Learned;
 import dev.urnwright.learn.Oddity;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Mass;

@@ -139,6 +139,7 @@ class StrengthBudgetTest {
               case REFERENCE_DOSE, REFERENCE_WATER, REFERENCE_BEVERAGE -> 0.4;
               case ABSORPTION, ABSORPTION_ASSUMED -> 0.2;
               case EXTRACTION, EXTRACTION_ASSUMED -> 0.005;
+              case ABSORPTION_LEARNED, EXTRACTION_LEARNED -> 0;
               case BREW_WATER, CUP -> 0.01;
               case DOSE, CONCENTRATE, BYPASS -> 2;
             };

@@ -107,6 +107,18 @@ class ReadmeTest {
   }
 
   @Test
+  void whatTheJournalTaughtIsPrintedAsItQuotes() throws IOException {
+    Path journal = folder.resolve("planting.db");
+    Run.of("journal", "import", "samples/lakeside-planting-journal.csv", "--journal", journal);
+    Run plan =
+        Run.of("plan", "samples/lakeside-planting.yaml", "--no-sheets", "--journal", journal);
+    List<String> quoted =
+        found("(?ms)^<!-- notes of samples/lakeside-planting.yaml, .*?-->\n```\n(.*?)^```");
+    assertEquals(1, quoted.size());
+    assertTrue(spaced(plan.out()).contains(quoted.get(0)), plan.out());
+  }
+
+  @Test
   void theRefusalItQuotesIsPrinted() throws IOException {
     List<String> quoted = found("(?ms)^<!-- refusal of samples/too-tight.yaml -->\n```\n(.*?)^```");
     assertEquals(1, quoted.size());

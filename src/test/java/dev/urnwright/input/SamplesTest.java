@@ -36,6 +36,7 @@ class SamplesTest {
         "samples/harvest-supper.yaml",
         "samples/corner-cafe.yaml",
         "samples/office-carafes.yaml",
+        "samples/lakeside-planting.yaml",
         "templates/event.yaml"
       })
   void canBePlanned(String file) {
@@ -51,6 +52,7 @@ class SamplesTest {
         "samples/harvest-supper.yaml",
         "samples/corner-cafe.yaml",
         "samples/office-carafes.yaml",
+        "samples/lakeside-planting.yaml",
         "templates/event.yaml"
       })
   void hasEnoughDispensersAndSafeCircuits(String file) {

@@ -17,6 +17,9 @@ import dev.urnwright.event.GuestGroup;
 import dev.urnwright.event.Provision;
 import dev.urnwright.event.TimeWindow;
 import dev.urnwright.input.EventReader;
+import dev.urnwright.journal.EntryReader;
+import dev.urnwright.journal.JournalCsv;
+import dev.urnwright.learn.Teaching;
 import dev.urnwright.plan.Events;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.Planner;
@@ -24,6 +27,7 @@ import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Money;
 import dev.urnwright.quantity.Share;
 import java.io.IOException;
+import java.io.Reader;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
@@ -79,8 +83,8 @@ class PlanJsonTest {
     try (Stream<Path> samples = Files.list(Path.of("samples"))) {
       // Plans of the samples may stand beside them.
       for (Path sample : samples.filter(PlanJsonTest::isEvent).sorted().toList()) {
-        Optional<Plan> plan =
-            new Planner().plan(new EventReader().read(sample).value().orElseThrow()).value();
+        Event event = new EventReader().read(sample).value().orElseThrow();
+        Optional<Plan> plan = new Planner().plan(taught(event, sample)).value();
         if (plan.isPresent()) {
           String json = json(plan.get());
           assertEquals(List.of(), List.copyOf(schema().validate(json, InputFormat.JSON)));
@@ -89,6 +93,19 @@ class PlanJsonTest {
       }
     }
     assertEquals(described, written);
+  }
+
+  /** By the journal that lies beside it, if it names one. */
+  private static Event taught(Event event, Path sample) throws IOException {
+    if (event.journalNamedAt().isEmpty()) {
+      return event;
+    }
+    Path journal = Path.of(sample.toString().replace(".yaml", "-journal.csv"));
+    EntryReader entries = new EntryReader();
+    try (Reader in = Files.newBufferedReader(journal)) {
+      JournalCsv.read(in, journal.toString(), entries);
+    }
+    return Teaching.of(event, event.date().orElseThrow(), entries.brews(), entries.services());
   }
 
   @Test

@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.urnwright.brew.BrewMethod;
 import dev.urnwright.brew.Readings;
+import dev.urnwright.event.Learned;
 import dev.urnwright.journal.BrewEntry;
 import dev.urnwright.quantity.Absorption;
 import dev.urnwright.quantity.Extraction;

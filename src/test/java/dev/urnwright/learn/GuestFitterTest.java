@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.urnwright.event.GuestGroup.Guests;
+import dev.urnwright.event.Learned;
 import dev.urnwright.journal.BrewEntry.Occasion;
 import dev.urnwright.journal.ServiceEntry;
 import dev.urnwright.journal.ServiceEntry.Asked;
@@ -57,10 +58,29 @@ class GuestFitterTest {
   @Test
   void groupsOfOneEventCountAsOne() {
     GuestFit apart = fit(service("Dinner", 40, 60, 12), service("Supper", 40, 60, 12));
-    GuestFit together = fit(service("Dinner", 40, 60, 12), service("Dinner", 40, 60, 12));
+    GuestFit together =
+        fit(service("Dinner", 40, 60, 12), service("Dinner", "Others", "Coffee", 40, 60, 12));
     assertEquals(2, apart.cupsPerGuest().entries());
     assertEquals(1, together.cupsPerGuest().entries());
     assertTrue(width(together.cupsPerGuest()) > width(apart.cupsPerGuest()));
+  }
+
+  @Test
+  void aGroupsGuestsCountOnceForAllItsCoffees() {
+    // 60 − 12 cups of 40 guests, whether of one coffee or of two
+    assertEquals(
+        fit(service("Dinner", 40, 60, 12)).cupsPerGuest(),
+        fit(
+                service("Dinner", "Group", "Coffee", 40, 45, 7),
+                service("Dinner", "Group", "Decaf", 40, 15, 5))
+            .cupsPerGuest());
+  }
+
+  @Test
+  void whatWasEnteredAgainTakesThePlaceOfTheFirst() {
+    assertEquals(
+        fit(service("Dinner", 40, 60, 12)).cupsPerGuest(),
+        fit(service("Dinner", 40, 60, 50), service("Dinner", 40, 60, 12)).cupsPerGuest());
   }
 
   @Test
@@ -69,7 +89,7 @@ class GuestFitterTest {
     for (int i = 0; i < 400; i++) {
       entries.add(service("Event " + i, 100, 150, 30));
     }
-    GuestFit fit = GuestFitter.fit(BEFORE, ALL, entries).orElseThrow();
+    GuestFit fit = GuestFitter.fit(BEFORE, entries).orElseThrow();
     assertEquals(1.2, fit.cupsPerGuest().value(), 0.005); // 120 cups of 100 guests
     assertEquals(0.8, fit.drinkers().value().fraction(), 0.005); // 1.2 / 1.5
   }
@@ -82,7 +102,7 @@ class GuestFitterTest {
     }
     entries.add(service("Dry day", 100, 120, 0));
     entries.add(service("Ghost day", 100, 120, 115));
-    List<Oddity> odd = GuestFitter.fit(BEFORE, ALL, entries).orElseThrow().odd();
+    List<Oddity> odd = GuestFitter.fit(BEFORE, entries).orElseThrow().odd();
     assertEquals(
         List.of("Dry day, Group", "Ghost day, Group"), odd.stream().map(Oddity::name).toList());
     assertTrue(odd.get(0).reason().startsWith("nothing came back"));
@@ -92,17 +112,17 @@ class GuestFitterTest {
 
   @Test
   void nothingIsLearnedFromNothing() {
-    assertTrue(GuestFitter.fit(BEFORE, ALL, List.of()).isEmpty());
+    assertTrue(GuestFitter.fit(BEFORE, List.of()).isEmpty());
   }
 
   @Test
   void everybodyAndNobodyArePossible() {
     GuestFit all =
-        GuestFitter.fit(new Guests(1, ALL, 1), ALL, List.of(service("Dinner", 40, 90, 10)))
+        GuestFitter.fit(new Guests(1, ALL, 1), List.of(service("Dinner", 40, 90, 10)))
             .orElseThrow();
     assertTrue(all.drinkers().value().fraction() > 0.95);
     GuestFit none =
-        GuestFitter.fit(new Guests(1, Share.ofFraction(0), 1), ALL, List.of(service("D", 40, 9, 9)))
+        GuestFitter.fit(new Guests(1, Share.ofFraction(0), 1), List.of(service("D", 40, 9, 9)))
             .orElseThrow();
     assertTrue(none.cupsPerGuest().value() < 0.001);
   }
@@ -124,7 +144,7 @@ class GuestFitterTest {
         int cups = new PoissonDistribution(poisson, guests * day, 1e-12, 100_000).sample();
         entries.add(service("Event " + e, guests, cups + 5, 5));
       }
-      Learned<Double> learned = GuestFitter.fit(BEFORE, ALL, entries).orElseThrow().cupsPerGuest();
+      Learned<Double> learned = GuestFitter.fit(BEFORE, entries).orElseThrow().cupsPerGuest();
       if (learned.low() <= truth && truth <= learned.high()) {
         inside++;
       }
@@ -139,18 +159,23 @@ class GuestFitterTest {
   }
 
   private static GuestFit fit(ServiceEntry... entries) {
-    return GuestFitter.fit(BEFORE, ALL, List.of(entries)).orElseThrow();
+    return GuestFitter.fit(BEFORE, List.of(entries)).orElseThrow();
   }
 
   /** In cups of 200 g. */
   private static ServiceEntry service(String event, int guests, int putOut, int cameBack) {
+    return service(event, "Group", "Coffee", guests, putOut, cameBack);
+  }
+
+  private static ServiceEntry service(
+      String event, String group, String coffee, int guests, int putOut, int cameBack) {
     return new ServiceEntry(
         UUID.randomUUID(),
         Instant.parse("2027-06-05T12:00:00Z"),
         new Occasion(event, Optional.empty()),
         Optional.empty(),
-        "Group",
-        "Coffee",
+        group,
+        coffee,
         new Asked(guests, Share.ofPercent(60), 1.5, putOut, Mass.ofGrams(200)),
         Mass.ofGrams(200.0 * putOut),
         Mass.ofGrams(200.0 * cameBack));

@@ -124,7 +124,8 @@ class MonteCarloTest {
           CoffeeModel.read(coffee.coffee(), new Findings(event)).orElseThrow().evidence();
       Uncertainties given = event.equipment().uncertainties();
       for (Doubt doubt : Doubt.values()) {
-        uncertainties.put(doubt, new Doubts(given, evidence.method()).applyAsDouble(doubt));
+        uncertainties.put(
+            doubt, new Doubts(given, evidence.method(), Optional.empty()).applyAsDouble(doubt));
       }
       if (fill.blend().bypass().isZero()) {
         uncertainties.put(Doubt.BYPASS, 0.0);
