@@ -55,6 +55,7 @@ final class BeginCommand extends Subcommand implements Callable<Integer> {
       beginWorkbook();
       return ExitCode.DONE;
     }
+    OutputFile.checkFree(file); // before anything is written beside it
     if (!noSchema) {
       write(
           file.resolveSibling(EventSchema.FILE),

@@ -13,11 +13,15 @@ import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program. */
@@ -55,6 +59,8 @@ public final class Main {
   int run(String... args) {
     CommandLine line = commands();
     line.registerConverter(Path.class, new FilePaths());
+    line.registerConverter(UUID.class, Main::id);
+    line.registerConverter(LocalDate.class, Main::day);
     line.setOut(console.out())
         .setErr(console.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(console.ansi()))
@@ -66,6 +72,24 @@ public final class Main {
       return line.execute(args);
     } catch (OutOfMemoryError | StackOverflowError e) {
       return fault(e);
+    }
+  }
+
+  private static UUID id(String text) {
+    try {
+      return UUID.fromString(text);
+    } catch (IllegalArgumentException e) {
+      throw new TypeConversionException(
+          "'" + text + "' is not the id of an entry; 'urnwright journal list' shows them");
+    }
+  }
+
+  private static LocalDate day(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeParseException e) {
+      throw new TypeConversionException(
+          "'" + text + "' is not a day; expected year-month-day such as 2027-06-05");
     }
   }
 

@@ -11,6 +11,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -65,6 +66,15 @@ final class OutputFile implements AutoCloseable {
     }
   }
 
+  /**
+   * Looks whether a file may be written that isn't there yet.
+   *
+   * @throws RefusedException if something stands in its place
+   */
+  static void checkFree(Path target) throws RefusedException {
+    new OutputFile(target, Existing.KEEP).checkPlace();
+  }
+
   Path target() {
     return target;
   }
@@ -78,6 +88,7 @@ final class OutputFile implements AutoCloseable {
     aside.toFile().deleteOnExit(); // when the user interrupts
     try (FileChannel channel =
         FileChannel.open(aside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+      keepPermissions();
       ByteBuffer bytes = ByteBuffer.wrap(content);
       while (bytes.hasRemaining()) {
         channel.write(bytes);
@@ -85,6 +96,15 @@ final class OutputFile implements AutoCloseable {
       channel.force(true);
     } catch (IOException e) {
       throw refusal(e);
+    }
+  }
+
+  /** Who might not read the file that is replaced may not read the new one. */
+  private void keepPermissions() throws IOException {
+    PosixFileAttributeView before =
+        Files.getFileAttributeView(target, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+    if (before != null && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+      Files.setPosixFilePermissions(aside, before.readAttributes().permissions());
     }
   }
 

@@ -25,6 +25,8 @@ final class DrawingBoxes extends ITextReplacedElementFactory {
   private static final String TIMELINE = "timeline";
   private static final Set<String> KINDS = Set.of("chart", "marker", TIMELINE);
 
+  private static final int MOST_MARKERS = 1000;
+
   private final Drawings drawings;
   private final Typefaces typefaces;
 
@@ -42,12 +44,26 @@ final class DrawingBoxes extends ITextReplacedElementFactory {
     if (element == null || !KINDS.contains(kind)) {
       return super.createReplacedElement(context, box, agent, width, height);
     }
-    int number = Integer.parseInt(element.getAttribute("title"));
+    int number = number(kind, element.getAttribute("title"));
     int high = kind.equals(TIMELINE) ? dots(drawings.timelines().get(number)) : height;
     if (width <= 0 || high <= 0) {
       throw new IllegalStateException("the style sheet must give every " + kind + " a size");
     }
     return new DrawingBox(drawing(kind, number), width, high, typefaces);
+  }
+
+  private int number(String kind, String title) {
+    int all =
+        switch (kind) {
+          case TIMELINE -> drawings.timelines().size();
+          case "chart" -> drawings.charts().size();
+          default -> MOST_MARKERS;
+        };
+    int number = title.matches("\\d{1,3}") ? Integer.parseInt(title) : all;
+    if (number >= all) {
+      throw new IllegalStateException("there is no " + kind + " of the number '" + title + "'");
+    }
+    return number;
   }
 
   private static int dots(Timeline timeline) {

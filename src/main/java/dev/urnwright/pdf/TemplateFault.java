@@ -4,6 +4,7 @@ import com.samskivert.mustache.Mustache;
 import com.samskivert.mustache.MustacheException;
 import java.io.IOException;
 import java.io.Reader;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -25,7 +26,7 @@ record TemplateFault(TemplateFolder folder, Set<String> opened) {
   RuntimeException of(String name, MustacheException failure, Mustache.Compiler compiler)
       throws IOException {
     if (failure instanceof MustacheException.Context missing) {
-      for (String file : opened) {
+      for (String file : ownFirst()) {
         List<String> lines = folder.text(file).lines().toList();
         if (missing.lineNo <= lines.size() && lines.get(missing.lineNo - 1).contains(missing.key)) {
           return broken(
@@ -61,10 +62,14 @@ record TemplateFault(TemplateFolder folder, Set<String> opened) {
   private RuntimeException broken(String file, int line, String wrong, Exception failure)
       throws IOException {
     String message = folder.place(file) + ":" + line + ": " + wrong;
-    return folder.isOwn(file)
-        ? new BrokenTemplateException(
-            message + "; the shipped template of that name is right", failure)
-        : new IllegalStateException("template " + message, failure);
+    if (!folder.isFirms()) {
+      return new IllegalStateException("template " + message, failure);
+    }
+    String cure =
+        folder.isOwn(file)
+            ? "; the shipped template of that name is right"
+            : "; it is a shipped one, so a file of your own before it may be wrong";
+    return new BrokenTemplateException(message + cure, failure);
   }
 
   private static String upTo(String text, int line, int column) {
@@ -73,6 +78,15 @@ record TemplateFault(TemplateFolder folder, Set<String> opened) {
       at = text.indexOf('\n', at) + 1;
     }
     return text.substring(0, Math.min(text.length(), at + Math.max(0, column - 1)));
+  }
+
+  /** The files in use, those first that may well be wrong. */
+  private List<String> ownFirst() throws IOException {
+    List<String> files = new ArrayList<>();
+    for (String file : opened) {
+      files.add(folder.isOwn(file) ? 0 : files.size(), file);
+    }
+    return files;
   }
 
   private static String words(Exception failure) {

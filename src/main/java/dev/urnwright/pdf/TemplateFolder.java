@@ -82,11 +82,7 @@ public final class TemplateFolder {
             ? TemplateFolder.class.getResourceAsStream(PACKED + name)
             : null;
     if (stream == null) {
-      throw new IOException(
-          "no file of that name is in the folder "
-              + own.map(Path::toString).orElse("templates")
-              + ": "
-              + name);
+      throw new IOException("no file of that name is in the folder " + place() + ": " + name);
     }
     return stream;
   }
@@ -101,6 +97,11 @@ public final class TemplateFolder {
     }
   }
 
+  /** Whether this is a firm's own folder. */
+  boolean isFirms() {
+    return own.isPresent();
+  }
+
   /** Whether a file is the firm's own. */
   boolean isOwn(String name) throws IOException {
     if (own.isEmpty() || !NAME.matcher(name).matches()) {
@@ -109,6 +110,11 @@ public final class TemplateFolder {
     Path file = own.get().resolve(name);
     return Files.isRegularFile(file)
         && own.get().toRealPath().equals(file.toRealPath().getParent());
+  }
+
+  /** The folder, for people. */
+  String place() {
+    return own.map(Path::toString).orElse("templates");
   }
 
   /** Where a file stands, for people. */

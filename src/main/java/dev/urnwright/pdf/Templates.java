@@ -7,11 +7,16 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.util.Iterator;
 import java.util.LinkedHashSet;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Fills the templates of a folder. */
 final class Templates {
+  /** Of the shipped templates, some 50 are taken in by others. */
+  private static final int MOST_TAKEN_IN = 500;
+
   private final TemplateFolder folder;
   private final Mustache.Compiler compiler;
 
@@ -54,15 +59,29 @@ final class Templates {
   private String fill(String name, Object view, Set<String> opened, Marking marking)
       throws IOException {
     opened.add(name);
+    int[] taken = new int[1];
     return compiler
         .withLoader(
             partial -> {
               String file = partial + ".xhtml";
               opened.add(file);
-              return new StringReader(marking.mark(file, folder.text(file)));
+              if (++taken[0] > MOST_TAKEN_IN) {
+                throw new BrokenTemplateException(
+                    folder.place(file) + ": is taken in over and over; does it take in itself?",
+                    new IllegalStateException(file));
+              }
+              return new StringReader(marking.mark(file, partial(file)));
             })
         .compile(marking.mark(name, folder.text(name)))
         .execute(view);
+  }
+
+  private String partial(String file) {
+    try {
+      return folder.text(file);
+    } catch (IOException missing) {
+      throw new BrokenTemplateException(String.valueOf(missing.getMessage()), missing);
+    }
   }
 
   /** What is done to a file's text before it is filled. */
@@ -86,8 +105,20 @@ final class Templates {
     return String.valueOf(value);
   }
 
-  /** Lets a section stand for a value that may be missing. */
+  /**
+   * Lets a section stand for a value that may be missing, and templates see our own figures and
+   * words alone: no other object's methods, through which Java itself could be reached.
+   */
   private static final class OptionalsToo extends DefaultCollector {
+    private static final String OURS = "dev.urnwright.";
+    private static final Set<String> EVERY_OBJECTS = Set.of("class", "getClass", "hashCode");
+
+    @Override
+    public Mustache.@Nullable VariableFetcher createFetcher(Object context, String name) {
+      boolean ours = context instanceof Map || context.getClass().getName().startsWith(OURS);
+      return ours && !EVERY_OBJECTS.contains(name) ? super.createFetcher(context, name) : null;
+    }
+
     @Override
     public Iterator<?> toIterator(Object value) {
       return value instanceof Optional<?> optional

@@ -35,7 +35,41 @@ final class Typesetter {
     templates = new Templates(folder, typefaces);
   }
 
+  /**
+   * Writes.
+   *
+   * @throws BrokenTemplateException if a firm's own templates can't be filled or laid out
+   */
   void write(String template, Object view, Drawings drawings, OutputStream out) throws IOException {
+    if (!folder.isFirms()) {
+      print(template, view, drawings, out);
+      return;
+    }
+    try {
+      print(template, view, drawings, out);
+    } catch (BrokenTemplateException wrong) {
+      throw wrong;
+    } catch (StackOverflowError tooDeep) {
+      throw broken("nested too deep, or one includes itself", tooDeep);
+    } catch (IllegalArgumentException | IllegalStateException wrong) {
+      throw broken(String.valueOf(wrong.getMessage()), wrong);
+    } catch (RuntimeException wrong) {
+      // The layout fails in many ways on what it doesn't expect.
+      throw broken("something in them can't be printed", wrong);
+    }
+  }
+
+  private BrokenTemplateException broken(String why, Throwable failure) {
+    return new BrokenTemplateException(
+        folder.place()
+            + ": the sheets can't be laid out with these templates: "
+            + why
+            + "; take your changes back one by one to find which",
+        failure);
+  }
+
+  private void print(String template, Object view, Drawings drawings, OutputStream out)
+      throws IOException {
     Document document = parsed(template, view);
     ITextOutputDevice device = new VisibleDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
     ITextRenderer renderer =

@@ -194,6 +194,12 @@ class CommandsTest {
   }
 
   @Test
+  void aRefusedBeginningLeavesNoSchema() {
+    assertEquals(ExitCode.PROBLEMS, Run.of("begin", event).code());
+    assertFalse(Files.exists(event.resolveSibling("event.schema.json")));
+  }
+
+  @Test
   void aBegunEventLeavesAForeignSchemaAlone() throws IOException {
     Path foreign = Files.writeString(folder.resolve("event.schema.json"), "{}");
     Path begun = folder.resolve("new.yaml");

@@ -58,6 +58,35 @@ class MainTest {
   }
 
   @Test
+  void whatIsNoDayOrIdIsSaidInWords() {
+    assertMisuse(
+        "urnwright: Invalid value for option '--date': "
+            + "'June' is not a day; expected year-month-day such as 2027-06-05",
+        "journal",
+        "add",
+        "--coffee=House",
+        "--dose=16",
+        "--water=208",
+        "--date=June");
+    assertMisuse(
+        "urnwright: Invalid value for positional parameter at index 0 (ID): "
+            + "'17' is not the id of an entry; 'urnwright journal list' shows them",
+        "journal",
+        "remove",
+        "17");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"a\u001b[31m.yaml", "two\nlines.yaml", "\u202Etxt.yaml"})
+  void aNameThatWouldMoveTheCursorIsRefused(String name) {
+    assertMisuse(
+        "urnwright: Invalid value for positional parameter at index 0 (FILE): "
+            + "this file's name has letters that can't be printed; give it another name",
+        "plan",
+        name);
+  }
+
+  @Test
   void aMissingFileNameIsMisuse() {
     assertMisuse("urnwright: Missing required parameter: 'FILE'", "plan");
   }

@@ -19,6 +19,8 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -157,6 +159,28 @@ class OutputFileTest {
     } finally {
       Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
     }
+  }
+
+  /** Where not even the administrator may write. */
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void aReadOnlyFolderIsNamedToTheAdministratorToo() throws Exception {
+    Path kernels = Path.of("/sys");
+    assumeTrue(Files.isDirectory(kernels));
+    try (OutputFile file = OutputFile.at(kernels.resolve("plan.pdf"), Existing.REPLACE)) {
+      RefusedException e = assertThrows(RefusedException.class, () -> file.writeAside(new byte[1]));
+      assertTrue(e.getMessage().startsWith("/sys/plan.pdf: can't be written"), e.getMessage());
+    }
+  }
+
+  @Test
+  void whoMightNotReadTheOldFileMayNotReadTheNewOne() throws Exception {
+    assumeTrue(FileSystems.getDefault().supportedFileAttributeViews().contains("posix"));
+    Path target = Files.writeString(folder.resolve("plan.pdf"), "old");
+    Files.setPosixFilePermissions(target, PosixFilePermissions.fromString("rw-------"));
+    write(target, Existing.REPLACE, "new");
+    assertEquals("new", Files.readString(target));
+    assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(target)));
   }
 
   private static void write(Path target, Existing existing, String content)

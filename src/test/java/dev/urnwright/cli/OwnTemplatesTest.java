@@ -8,6 +8,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -20,6 +21,8 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A firm's own templates, from copying them out to what it may get wrong. */
 class OwnTemplatesTest {
@@ -120,6 +123,42 @@ class OwnTemplatesTest {
   void aPictureElsewhereIsNotFetched() throws IOException {
     change("head.xhtml", "<tr>", "<tr><td><img src=\"../secret.png\" alt=\"\" /></td>");
     isRefused("no file of that name is in the folder " + own + ": ../secret.png");
+  }
+
+  @Test
+  void aTemplateElsewhereIsNotTakenIn() throws IOException {
+    change("remarks.xhtml", "<div", "{{>../secret}}<div");
+    isRefused("no file of that name is in the folder " + own + ": ../secret.xhtml");
+  }
+
+  /** Which would go on until the memory is full. */
+  @Test
+  void aTemplateThatTakesInItselfIsRefused() throws IOException {
+    change("overview.xhtml", "<h1>", "{{>overview}}<h1>");
+    isRefused("overview.xhtml: is taken in over and over; does it take in itself?");
+  }
+
+  /** Or templates could reach into Java itself. */
+  @ParameterizedTest
+  @ValueSource(strings = {"getClass", "class", "class.classLoader", "heading.getClass.getName"})
+  void templatesSeeFiguresAndWordsAlone(String name) throws IOException {
+    change("overview.xhtml", "<h1>", "{{" + name + "}}<h1>");
+    isRefused("there is nothing called '");
+  }
+
+  @Test
+  void whatTheLayoutCannotPrintIsRefusedInWords() throws IOException {
+    change("overview.xhtml", "<h1>", "<div class=\"chart\" title=\"99\"></div><h1>");
+    isRefused("with these templates: there is no chart of the number '99'; take your changes back");
+    copyAgain("overview.xhtml");
+    Files.writeString(own.resolve("sheets.css"), "* { font-size: 0 }");
+    isRefused(own + ": the sheets can't be laid out with these templates: ");
+    Files.writeString(own.resolve("sheets.css"), "@import url('http://127.0.0.1:9/x.css');");
+    isRefused("no file of that name is in the folder " + own + ": http://127.0.0.1:9/x.css");
+  }
+
+  private void copyAgain(String name) throws IOException {
+    Files.copy(Path.of("templates", name), own.resolve(name), StandardCopyOption.REPLACE_EXISTING);
   }
 
   @Test

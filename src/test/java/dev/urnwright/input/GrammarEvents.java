@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  */
 public final class GrammarEvents {
   /** What people and attackers write where a value belongs. */
-  static final List<String> HOSTILE =
+  public static final List<String> HOSTILE =
       List.of(
           "",
           "~",

@@ -48,6 +48,9 @@ class QuestionsTest {
         // (960 − 921) / 60 = 0.65 g/g
         "831 g | 921 g | House: grounds that keep 0.65 g/g? Drip grounds keep about 2 g/g and"
             + " steeped ones about 3 g/g. Was all of the beverage weighed, without its vessel?",
+        // (960 − 700) / 60 = 4.33 g/g
+        "831 g | 700 g | House: grounds that keep 4.33 g/g? Drip grounds keep about 2 g/g and"
+            + " steeped ones about 3 g/g. Was all of the beverage weighed, without its vessel?",
         // 2.3 % × 831 / 60 = 31.9 %
         "1.40 % | 2.30 % | House: an extraction of 31.9 %? Hardly more than 30.0 % of coffee"
             + " dissolves. Is the strength read right, and the beverage weighed instead of the brew"

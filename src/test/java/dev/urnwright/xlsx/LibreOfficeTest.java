@@ -4,20 +4,29 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import dev.urnwright.event.GuestGroup;
+import dev.urnwright.journal.EntryRow;
+import dev.urnwright.journal.JournalCsv;
+import dev.urnwright.plan.Events;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.Planner;
 import java.io.File;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -104,6 +113,39 @@ class LibreOfficeTest {
         1e-6);
   }
 
+  /** A spreadsheet would carry out what begins with these signs. */
+  @Test
+  void namesAreNoFormulasThere() throws Exception {
+    Optional<Path> soffice = soffice();
+    assumeTrue(soffice.isPresent(), "LibreOffice (soffice) is not on the path");
+    List<String> names = List.of("=1+1", "+1+1", "-1+1", "@SUM(1;1)", "=HYPERLINK(\"x\";\"y\")");
+    GuestGroup[] groups =
+        names.stream().map(name -> Events.group(name, 30, 200, 1.3)).toArray(GuestGroup[]::new);
+    Plan plan = new Planner().plan(Events.simple(Events.ratio(13), groups)).value().orElseThrow();
+    Files.write(folder.resolve("names.xlsx"), Recalculation.bytes(plan));
+    StringWriter csv = new StringWriter();
+    JournalCsv.write(
+        names.stream().map(name -> new EntryRow(Map.of("coffee", name))).toList(), csv);
+    Files.writeString(folder.resolve("brews.csv"), csv.toString());
+    Path out = Files.createDirectory(folder.resolve("out"));
+    convertFiles(soffice.get(), out, List.of("names.xlsx", "brews.csv"));
+    Recalculation calculated = Recalculation.of(Files.readAllBytes(out.resolve("names.xlsx")));
+    Grid sheet = Layout.of(plan, Units.of(plan)).groups();
+    for (int i = 0; i < names.size(); i++) {
+      Cell cell = calculated.cell(sheet, "name", i);
+      assertEquals(CellType.STRING, cell.getCellType(), names.get(i));
+      assertEquals(names.get(i), cell.getStringCellValue());
+    }
+    try (XSSFWorkbook brews = new XSSFWorkbook(out.resolve("brews.xlsx").toFile())) {
+      int column = EntryRow.COLUMNS.indexOf("coffee");
+      for (int i = 0; i < names.size(); i++) {
+        Cell cell = brews.getSheetAt(0).getRow(i + 1).getCell(column);
+        assertEquals(CellType.STRING, cell.getCellType(), names.get(i));
+        assertEquals("'" + names.get(i), cell.getStringCellValue());
+      }
+    }
+  }
+
   /** Rows whose cups are found by summing over the drinkers. */
   private static int climbing(Recalculation workbook, Plan plan) {
     Grid odds = Layout.of(plan, Units.of(plan)).odds();
@@ -113,7 +155,12 @@ class LibreOfficeTest {
             .count();
   }
 
-  private void convert(Path soffice, Path out, Iterable<String> names)
+  private void convert(Path soffice, Path out, Collection<String> names)
+      throws IOException, InterruptedException {
+    convertFiles(soffice, out, names.stream().map(name -> name + ".xlsx").toList());
+  }
+
+  private void convertFiles(Path soffice, Path out, List<String> files)
       throws IOException, InterruptedException {
     Path profile = Files.createDirectories(folder.resolve("profile").resolve("user"));
     Files.writeString(profile.resolve("registrymodifications.xcu"), ALWAYS_RECALCULATE);
@@ -127,7 +174,7 @@ class LibreOfficeTest {
                 "xlsx",
                 "--outdir",
                 out.toString()));
-    names.forEach(name -> command.add(folder.resolve(name + ".xlsx").toString()));
+    files.forEach(file -> command.add(folder.resolve(file).toString()));
     Process process =
         new ProcessBuilder(command)
             .redirectErrorStream(true)

@@ -10,9 +10,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
+import java.util.regex.Pattern;
 
-/** Files that might be handed over as events; the same for the same seed. */
-final class HostileFiles {
+/** Files that might be handed over as events. */
+final class HostileEvents implements Fuzz.Hostile {
+  /** One file in so many is planned with all its sheets; the others are only checked. */
+  private static final int PLANNED = 400;
+
+  private static final Pattern COMPLAINT =
+      Pattern.compile(
+          ".+\\.yaml(:\\d+:\\d+)?: .+; .+|\\d+ problems?; (mend .*|nothing was written)|.+\\.yaml: .+");
+
   private static final List<String> SAMPLES =
       List.of(
           "samples/autumn-conference.yaml",
@@ -21,10 +29,23 @@ final class HostileFiles {
           "samples/office-carafes.yaml",
           "templates/event.yaml");
 
-  private final List<String> samples = SAMPLES.stream().map(HostileFiles::read).toList();
+  private final List<String> samples = SAMPLES.stream().map(HostileEvents::read).toList();
+
+  @Override
+  public List<Object> lay(long seed, Path folder) throws IOException {
+    Path file = Files.write(folder.resolve("f.yaml"), of(seed));
+    return seed % PLANNED == 0
+        ? List.of("plan", file, "--out", folder.resolve("out"))
+        : List.of("check", file);
+  }
+
+  @Override
+  public Pattern complaint() {
+    return COMPLAINT;
+  }
 
   /** The bytes of one file. */
-  byte[] of(long seed) {
+  private byte[] of(long seed) {
     Random random = new Random(seed * 31 + 7);
     String text =
         switch (random.nextInt(20)) {
