@@ -95,7 +95,7 @@ public final class PourCurve {
           case EARLY, LATE -> 4.0 / 3;
           case LISTED -> greatestListed() * cumulative.length;
         };
-    return length == 0 ? Double.POSITIVE_INFINITY : timesEven / length;
+    return timesEven / length;
   }
 
   /**
