@@ -40,6 +40,13 @@ class EvidenceTest {
     assertEquals(Optional.empty(), evidence(BrewMethod.PERCOLATION, UNWEIGHED, USUAL, 2).weighed());
   }
 
+  /** Published figures: 1.5 to 2.35 g/g for drip, about 3 for what was steeped and poured off. */
+  @Test
+  void whatIsUsuallyKept() {
+    assertEquals(2.1, BrewMethod.PERCOLATION.usualAbsorption().gramsPerGram());
+    assertEquals(3.0, BrewMethod.IMMERSION.usualAbsorption().gramsPerGram());
+  }
+
   /** Not weighed, it rests on the usual 2.1 g/g: 1.4 % × (16 × 0.98 − 2.1) = 18.984 %. */
   @Test
   void anUnweighedReferenceTakesTheUsualAbsorption() {

@@ -103,6 +103,41 @@ class RatioChoiceTest {
     assertTrue(plan.notes().stream().anyMatch(note -> note.code().equals("ratio-default")));
   }
 
+  /**
+   * Without brewers each ratio takes one batch, so the nearest to the reference's 1:16 wins: itself
+   * when it is in the range, its ends included; else the nearer end, on either side, if that is no
+   * tenth either. It is told.
+   */
+  @Test
+  void theNearestToTheReferenceWins() {
+    assertEquals(16, ratio(plan(range(12, 18), 1.2)), 1e-12);
+    assertEquals(16, ratio(plan(range(16, 18), 1.2)), 1e-12);
+    assertEquals(16, ratio(plan(range(12, 16), 1.2)), 1e-12);
+    assertEquals(14.05, ratio(plan(range(12, 14.05), 1.2)), 1e-12);
+    assertEquals(16.33, ratio(plan(range(16.33, 17), 1.1)), 1e-12);
+    Plan plan = plan(range(12, 18), 1.2);
+    assertTrue(plan.notes().stream().anyMatch(note -> note.code().equals("ratio-chosen")));
+    // too weak for 1.5 % is all above 19.39 / 1.5 + 2.15 = 15.077, so the last tenth below it
+    assertEquals(15.0, ratio(plan(range(12, 18), 1.5)), 1e-12);
+    // and a range from 15.03, of which only its end is strong enough
+    assertEquals(15.03, ratio(plan(range(15.03, 18), 1.5)), 1e-12);
+  }
+
+  /** Nothing brews below 1:2.65 and nothing is as strong as asked: refused, and no plan is made. */
+  @Test
+  void aRangeOfNothingIsRefused() {
+    assertTrue(refused(range(1.5, 2.5), 1.2));
+    assertTrue(refused(range(15.1, 18), 1.5));
+    assertTrue(!refused(range(1.5, 3), 1.2));
+  }
+
+  private static boolean refused(ConcentrateWish wish, double percent) {
+    return new Planner()
+        .plan(Events.simple(wish, Events.group("Crew", 40, 240, percent)))
+        .value()
+        .isEmpty();
+  }
+
   @Test
   void aStrengthIsBrewedAsStrong() {
     // 19.39 / 1.75 + 2.15 = 13.230

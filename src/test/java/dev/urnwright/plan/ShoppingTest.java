@@ -112,6 +112,59 @@ class ShoppingTest {
     assertEquals((long) Math.ceil((dose - 300) / 500), coffee.packs().orElseThrow().count());
   }
 
+  /** Only what goes through the brewer named, and each dispenser filled counts. */
+  @Test
+  void usesPerBatchAndPerFillByHand() throws IOException {
+    Plan plan =
+        plan(
+            PLAIN.replace("brewers:", "brewers:\n  - {name: Other, dose: 1 g to 2 g, water: 1 l}")
+                + """
+                dispensers: [{name: Pot, count: 40, capacity: 2 l}]
+                supplies:
+                  - {name: Filters, use: 1 per batch, brewer: Small, pack: 100}
+                  - {name: Other filters, use: 1 per batch, brewer: Other, pack: 100}
+                  - {name: Tags, use: 2 per fill}
+                """);
+    // 19.5 + 9 kg of coffee at about 1:15.3 are more than 1.5 kg of dose: some batches of 500 g
+    assertTrue(plan.batches().size() >= 3);
+    assertTrue(
+        plan.batches().stream()
+            .allMatch(b -> b.unit().orElseThrow().brewer().name().equals("Small")));
+    assertNeeds(line(plan, "Filters"), Amount.ofPieces(plan.batches().size()), 1);
+    assertNeeds(line(plan, "Other filters"), Amount.ofPieces(0), 0);
+    assertEquals(Amount.ofPieces(2L * plan.fills().size()), line(plan, "Tags").amount());
+  }
+
+  /** Filters rinsed with half a litre each batch are water to buy, on a clock or without. */
+  @Test
+  void rinsingTakesWater() throws IOException {
+    String rinsed =
+        PLAIN
+            + """
+            kitchen: {rinse: 0.5 l}
+            supplies:
+              - {name: Water, use: all the water, pack: 10 l}
+            """;
+    Plan plan = plan(rinsed);
+    double weighed =
+        plan.batches().stream().mapToDouble(b -> b.brew().water().grams()).sum()
+            + plan.fills().stream().mapToDouble(f -> f.blend().bypass().grams()).sum();
+    assertEquals(
+        weighed / 998.21 + 0.5 * plan.batches().size(),
+        line(plan, "Water").amount().volume().litres(),
+        1e-3);
+    // on a clock; without dispensers none is rinsed hot
+    Plan timed = plan(rinsed.replaceFirst("coffee:", "time: 10:00\ncoffee:"));
+    assertTrue(timed.run().isPresent());
+    double weighedThen =
+        timed.batches().stream().mapToDouble(b -> b.brew().water().grams()).sum()
+            + timed.fills().stream().mapToDouble(f -> f.blend().bypass().grams()).sum();
+    assertEquals(
+        weighedThen / 998.21 + 0.5 * timed.batches().size(),
+        line(timed, "Water").amount().volume().litres(),
+        1e-3);
+  }
+
   /**
    * By hand: 3 × 3.45 + 288.00 = 298.35; 298.35 / 0.7 = 426.2142… → 426.21; tax 10 % of it 42.621 →
    * 42.62; together 468.83, over 100 guests 4.6883 → 4.69. The cups are there, so they cost
@@ -140,6 +193,8 @@ class ShoppingTest {
     Costs costs = plan.costs().orElseThrow();
     assertEquals(Money.parse("298.35 EUR"), costs.total());
     assertEquals(Money.parse("2.98 EUR"), costs.perCup());
+    assertEquals(Money.parse("2.98 EUR"), costs.perGuest());
+    assertEquals("EUR", costs.currency().getCurrencyCode());
     Costs.Quote quote = costs.quote().orElseThrow();
     assertEquals(Money.parse("426.21 EUR"), quote.price());
     assertEquals(Money.parse("127.86 EUR"), quote.profit());
