@@ -148,8 +148,8 @@ class KnownOfACoffeeTest {
   @Test
   void doubtsOfWhatIsAssumed() {
     Uncertainties usual = Uncertainties.usual(Mass.ofGrams(5));
-    Doubts drip = new Doubts(usual, BrewMethod.PERCOLATION);
-    Doubts steep = new Doubts(usual, BrewMethod.IMMERSION);
+    Doubts drip = new Doubts(usual, BrewMethod.PERCOLATION, Optional.empty());
+    Doubts steep = new Doubts(usual, BrewMethod.IMMERSION, Optional.empty());
     assertEquals(0.85 / 3.4641016, drip.applyAsDouble(Doubt.ABSORPTION_ASSUMED), 1e-8);
     assertEquals(0.5 / 1.7320508, steep.applyAsDouble(Doubt.ABSORPTION_ASSUMED), 1e-8);
     assertEquals(0.04 / 3.4641016, steep.applyAsDouble(Doubt.EXTRACTION_ASSUMED), 1e-9);
