@@ -55,17 +55,11 @@ final class BeginCommand extends Subcommand implements Callable<Integer> {
       beginWorkbook();
       return ExitCode.DONE;
     }
-    OutputFile.checkFree(file); // before anything is written beside it
-    if (!noSchema) {
-      write(
-          file.resolveSibling(EventSchema.FILE),
-          OutputFile.Existing.REPLACE_OURS,
-          EventSchema.text().getBytes(StandardCharsets.UTF_8));
+    if (noSchema) {
+      write(file, OutputFile.Existing.KEEP, template(TEMPLATE));
+    } else {
+      beginWithSchema();
     }
-    write(
-        file,
-        OutputFile.Existing.KEEP,
-        noSchema ? template(TEMPLATE) : withSchema(template(TEMPLATE)));
     console().out().println("wrote " + file);
     console().out().println("Now change in it what is different at your event. Then:");
     console().out().println("  urnwright check " + file);
@@ -79,6 +73,18 @@ final class BeginCommand extends Subcommand implements Callable<Integer> {
     PLAN,
     /** A brew to be scaled. */
     SCALE
+  }
+
+  /** Both or, when the event can't be had, neither. */
+  private void beginWithSchema() throws IOException, RefusedException {
+    Path beside = file.resolveSibling(EventSchema.FILE);
+    try (OutputFile event = OutputFile.at(file, OutputFile.Existing.KEEP);
+        OutputFile schema = OutputFile.at(beside, OutputFile.Existing.REPLACE_OURS)) {
+      event.writeAside(withSchema(template(TEMPLATE)));
+      schema.writeAside(EventSchema.text().getBytes(StandardCharsets.UTF_8));
+      event.putInPlace();
+      schema.putInPlace();
+    }
   }
 
   private void beginOther(String template, String command) throws IOException, RefusedException {

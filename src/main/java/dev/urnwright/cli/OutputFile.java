@@ -66,15 +66,6 @@ final class OutputFile implements AutoCloseable {
     }
   }
 
-  /**
-   * Looks whether a file may be written that isn't there yet.
-   *
-   * @throws RefusedException if something stands in its place
-   */
-  static void checkFree(Path target) throws RefusedException {
-    new OutputFile(target, Existing.KEEP).checkPlace();
-  }
-
   Path target() {
     return target;
   }

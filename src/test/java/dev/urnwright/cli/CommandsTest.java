@@ -196,6 +196,8 @@ class CommandsTest {
   @Test
   void aRefusedBeginningLeavesNoSchema() {
     assertEquals(ExitCode.PROBLEMS, Run.of("begin", event).code());
+    Path tooLong = event.resolveSibling("x".repeat(300));
+    assertEquals(ExitCode.PROBLEMS, Run.of("begin", tooLong).code());
     assertFalse(Files.exists(event.resolveSibling("event.schema.json")));
   }
 

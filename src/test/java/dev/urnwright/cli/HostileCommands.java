@@ -180,7 +180,9 @@ final class HostileCommands implements Fuzz.Hostile {
     if (path) {
       return random.nextInt(40) == 0 ? "" : folder + "/" + pick(NAMES);
     }
-    return random.nextInt(3) > 0 ? pick(LIKELY) : pick(GrammarEvents.HOSTILE);
+    String hostile = pick(GrammarEvents.HOSTILE);
+    // A message that repeats "null" would look like a fault.
+    return random.nextInt(3) > 0 || hostile.equals("null") ? pick(LIKELY) : hostile;
   }
 
   private <T> T pick(List<T> of) {

@@ -42,7 +42,7 @@ final class HostileJournals implements Fuzz.Hostile {
       Files.write(journal, damaged(database));
     } else {
       Files.write(
-          journal, pick(List.of("x", "no journal", "SQLite format 3\0", csv)).getBytes(UTF_8));
+          journal, pick(List.of("notes", "no journal", "SQLite format 3\0", csv)).getBytes(UTF_8));
     }
     Path good = Files.writeString(folder.resolve("good.csv"), csv);
     return switch (random.nextInt(6)) {
