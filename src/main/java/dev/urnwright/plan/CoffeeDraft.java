@@ -142,7 +142,7 @@ final class CoffeeDraft {
         new Brewed(brewed, drawn(), brewed.beverage().minus(drawn().min(brewed.beverage()))),
         groups,
         batches,
-        new DayTables(event, groups, brewed.strength()).tables());
+        new DayTables(event, groups, brewed.strength(), true).tables());
   }
 
   /** Fills in the order in which their groups are served. */

@@ -24,13 +24,17 @@ final class DayTables {
   private final List<GroupPlan> groups;
   private final Strength planned;
   private final Mass step;
+  private final boolean alike;
 
   /**
    * Tables for one coffee.
    *
    * @param planned strength of the concentrate that the batches give
+   * @param alike whether every fill is made for that strength, but for the rounding of batches; if
+   *     not, what stands beside it is worked out for it as beside any other
    */
-  DayTables(Event event, List<GroupPlan> groups, Strength planned) {
+  DayTables(Event event, List<GroupPlan> groups, Strength planned, boolean alike) {
+    this.alike = alike;
     this.event = event;
     this.groups = groups;
     this.planned = planned;
@@ -59,7 +63,7 @@ final class DayTables {
             .mapToObj(
                 i -> {
                   Fill fill = groups.get(i).fills().get(0);
-                  return asPlanned
+                  return asPlanned && (alike || isFor(fill, reading))
                       ? new Pour(
                           fill.blend().concentrate(),
                           fill.blend().bypass(),
@@ -69,6 +73,12 @@ final class DayTables {
                 })
             .toList();
     return new Correction(reading, asPlanned, pours);
+  }
+
+  /** Whether a fill is made for a reading, as far as a refractometer tells. */
+  private static boolean isFor(Fill fill, Strength reading) {
+    return Math.round(fill.blend().concentrateStrength().percent() * 100)
+        == Math.round(reading.percent() * 100);
   }
 
   /**

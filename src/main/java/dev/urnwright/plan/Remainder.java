@@ -2,6 +2,7 @@ package dev.urnwright.plan;
 
 import dev.urnwright.brew.Blend;
 import dev.urnwright.brew.BrewBalance;
+import dev.urnwright.demand.CupDemand;
 import dev.urnwright.event.Note;
 import dev.urnwright.plan.Run.Action;
 import dev.urnwright.plan.Run.ActionKind;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What is left of a plan when some of its batches are brewed and some of its dispensers are out,
@@ -85,7 +87,7 @@ public final class Remainder {
             brewed,
             groups,
             batches,
-            new DayTables(plan.event(), groups, brewed.brew().strength()).tables()));
+            new DayTables(plan.event(), groups, brewed.brew().strength(), false).tables()));
   }
 
   /** What the batches to come give; what was planned when none is to come. */
@@ -124,16 +126,25 @@ public final class Remainder {
   }
 
   private GroupPlan left(GroupPlan group) {
+    List<Fill> fills =
+        group.fills().stream()
+            .flatMap(fill -> Optional.ofNullable(toFill.get(fill.id())).stream())
+            .toList();
     return new GroupPlan(
         group.group(),
         group.coffee(),
-        group.demand(),
+        left(group.demand(), fills.size(), group.fills().size()),
         group.cup(),
         group.needed(),
-        group.fills().stream()
-            .flatMap(fill -> Optional.ofNullable(toFill.get(fill.id())).stream())
-            .toList(),
+        fills,
         group.taps());
+  }
+
+  /** The cups still to serve: fills of a group are alike. */
+  private static CupDemand left(CupDemand demand, int fills, int of) {
+    double part = (double) fills / of;
+    return new CupDemand(
+        (int) Math.round(part * demand.cups()), part * demand.mean(), demand.chanceEnough());
   }
 
   private Run left(Run run) {
@@ -161,12 +172,14 @@ public final class Remainder {
                     .actions())
             .stream()
             .filter(this::isLeft)
+            .filter(action -> !isOn(action, run))
             .toList();
+    List<FillTime> fills = all.stream().filter(time -> isLeft(time.fill())).toList();
     return new Run(
         batches,
-        all.stream().filter(time -> isLeft(time.fill())).toList(),
+        fills,
         run.heaters(),
-        run.water(),
+        new WaterNeeded(plan.event()).of(toBrew.values(), fills),
         actions,
         new Handwork(plan.event(), batches, all, actions, Handwork.Water.NONE)
             .crew(run.crew().enough()),
@@ -184,6 +197,27 @@ public final class Remainder {
         time.lastPour(),
         time.useBy(),
         time.heat());
+  }
+
+  /**
+   * Whether a brewer or a heater is on already: something was brewed on it, or, of a heater, what
+   * is brewed or filled by now came after it.
+   */
+  private boolean isOn(Action action, Run run) {
+    if (action.kind() != ActionKind.SWITCH_ON) {
+      return false;
+    }
+    List<BatchTime> brewed =
+        run.batches().stream().filter(time -> !toBrew.containsKey(time.batch().id())).toList();
+    boolean isHeater = run.heaters().stream().anyMatch(each -> each.name().equals(action.what()));
+    return isHeater
+        ? Stream.concat(
+                brewed.stream().map(BatchTime::ready),
+                run.fills().stream().filter(time -> !isLeft(time.fill())).map(FillTime::filled))
+            .anyMatch(done -> !done.isBefore(action.at()))
+        : brewed.stream()
+            .flatMap(time -> time.batch().unit().stream())
+            .anyMatch(unit -> unit.label().equals(action.what()));
   }
 
   /** What is done with a dispenser that is out stays: it comes back, or is poured away. */

@@ -11,10 +11,8 @@ import dev.urnwright.plan.Run.FillTime;
 import dev.urnwright.plan.Run.HeaterTime;
 import dev.urnwright.plan.Run.Quality;
 import dev.urnwright.plan.Run.Tap;
-import dev.urnwright.plan.Run.WaterUse;
 import dev.urnwright.plan.TimedDraft.Slot;
 import dev.urnwright.plan.TimedPlan.Filling;
-import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Volume;
 import dev.urnwright.schedule.HotWater.Draw;
 import dev.urnwright.schedule.RunSolution.TimedBatch;
@@ -35,9 +33,6 @@ final class RunAssembly {
 
   /** A dispenser is rinsed hot so long before it is filled. */
   static final int PREHEAT_BEFORE = 3;
-
-  /** Rinsing a dispenser hot takes this share of what it holds. */
-  private static final double PREHEAT_SHARE = 0.25;
 
   private final Event event;
   private final Timetable timetable;
@@ -95,7 +90,7 @@ final class RunAssembly {
         batches,
         doing.fills(),
         heaters,
-        water(fills),
+        new WaterNeeded(event).of(batches.stream().map(BatchTime::batch).toList(), doing.fills()),
         doing.actions(),
         work(batches, doing, Water.NONE).crew(enough),
         quality());
@@ -157,6 +152,7 @@ final class RunAssembly {
         .filter(action -> action.kind() == ActionKind.PREHEAT)
         .forEach(action -> preheated.put(action.what(), action.at()));
     List<Draw> draws = new ArrayList<>();
+    WaterNeeded water = new WaterNeeded(event);
     double rinse = event.kitchen().water().rinse().litres();
     if (rinse > 0) {
       for (List<TimedBatch> ofCoffee : timed.batches()) {
@@ -171,13 +167,13 @@ final class RunAssembly {
                 Volume.ofWater(fill.fill().blend().bypass(), event.serving().bypassTemperature())
                     .litres()));
       }
-      if (preheating(fill).litres() > 0) {
+      if (water.preheating(fill).litres() > 0) {
         String id = fill.fill().id();
         int usual = requireNonNull(firstReady.get(id)) - PREHEAT_BEFORE;
         draws.add(
             new Draw(
                 Optional.ofNullable(preheated.get(id)).map(clock::minute).orElse(usual),
-                preheating(fill).litres()));
+                water.preheating(fill).litres()));
       }
     }
     return draws;
@@ -231,34 +227,6 @@ final class RunAssembly {
         last,
         hold.map(h -> clock.at(filling.firstReady() + h)).orElse(last),
         iced ? Optional.empty() : Optional.of(heat.over(filled, due, last)));
-  }
-
-  /** Hot water that preheats a fill's dispenser; none when it isn't preheated. */
-  private Volume preheating(FillTime fill) {
-    return fill.heat().isPresent() && event.kitchen().water().preheat()
-        ? fill.fill()
-            .dispenser()
-            .map(dispenser -> dispenser.capacity().times(PREHEAT_SHARE))
-            .orElse(Volume.ofLitres(0))
-        : Volume.ofLitres(0);
-  }
-
-  private WaterUse water(List<FillTime> fills) {
-    Mass brewing = Mass.ZERO;
-    Mass bypass = Mass.ZERO;
-    int batches = 0;
-    for (CoffeePlan coffee : coffees) {
-      brewing = brewing.plus(coffee.brewed().brew().water());
-      batches += coffee.batches().size();
-      for (Fill fill : coffee.fills()) {
-        bypass = bypass.plus(fill.blend().bypass());
-      }
-    }
-    return new WaterUse(
-        brewing,
-        bypass,
-        event.kitchen().water().rinse().times(batches),
-        fills.stream().map(this::preheating).reduce(Volume.ofLitres(0), Volume::plus));
   }
 
   private void opensInTime(List<HeaterTime> heaters) {

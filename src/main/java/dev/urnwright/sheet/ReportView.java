@@ -18,7 +18,8 @@ import java.util.Optional;
  * @param coffees one part for each
  */
 public record ReportView(Heading heading, List<Part> coffees) {
-  private static final String UNKNOWN = "not measured";
+  /** What was not measured, in a column of figures. */
+  public static final String UNKNOWN = "–";
 
   /**
    * One coffee.

@@ -3,11 +3,15 @@ package dev.urnwright.sheet;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.Run;
 import dev.urnwright.plan.Run.Action;
+import dev.urnwright.plan.Run.ActionKind;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The run: what hands must do, one row after the other.
@@ -50,8 +54,8 @@ record RunSheet(
   /**
    * The run at a glance.
    *
-   * @param firstAction when hands are first needed
-   * @param firstStart when the first batch starts
+   * @param firstAction when hands are first needed for what is still to be made
+   * @param firstStart when the first batch that is to be brewed starts
    * @param meanAge of the coffee at pouring
    * @param greatestAge of any coffee at pouring
    * @param crew how many people it takes at its busiest, and when
@@ -62,10 +66,21 @@ record RunSheet(
       String meanAge,
       String greatestAge,
       Optional<Busiest> crew) {
+    /** On the day, what is done with these tells nothing of when the making goes on. */
+    private static final Set<ActionKind> OF_FULL_DISPENSERS =
+        EnumSet.of(ActionKind.CARRY, ActionKind.COLLECT, ActionKind.DISCARD);
+
     static Summary of(Plan plan, Run run) {
       return new Summary(
-          run.actions().stream().findFirst().map(a -> ClockTime.of(plan.event(), a.at())),
-          run.batches().stream().findFirst().map(b -> ClockTime.of(plan.event(), b.start())),
+          run.actions().stream()
+              .filter(action -> !OF_FULL_DISPENSERS.contains(action.kind()))
+              .findFirst()
+              .map(a -> ClockTime.of(plan.event(), a.at())),
+          plan.batches().stream()
+              .flatMap(batch -> run.timeOf(batch).stream())
+              .map(Run.BatchTime::start)
+              .min(Comparator.naturalOrder())
+              .map(start -> ClockTime.of(plan.event(), start)),
           ClockTime.length(run.quality().meanAge()),
           ClockTime.length(run.quality().greatestAge()),
           run.crew()

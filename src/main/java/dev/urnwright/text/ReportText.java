@@ -49,6 +49,8 @@ public final class ReportText {
       groups.print(screen);
       screen.gap();
     }
+    screen.line(
+        Screen.INDENT + ReportView.UNKNOWN + " was not measured, and is left out of the sums.");
   }
 
   private static List<String> cells(String first, String second, Stream<String> rest) {

@@ -78,6 +78,8 @@ class AdjustCommandTest {
       String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
       assertTrue(text.contains("These sheets show what is left to do"), text);
       assertTrue(text.contains("Start brewing coffee-2"), text);
+      // ready for 13:00, and not the first batch's hours before
+      assertTrue(text.matches(".*first batch starts at 12:\\d\\d.*"), text);
       assertFalse(text.contains("Shopping") || text.contains("Packing list"), text);
       assertFalse(text.contains("Start brewing coffee-1") || text.contains("Fill coffee-F1"), text);
     }

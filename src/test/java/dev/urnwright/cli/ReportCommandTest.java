@@ -64,7 +64,7 @@ class ReportCommandTest {
     assertEquals(ExitCode.DONE, run.code());
     String text = run.out().replace('\u00a0', ' ');
     assertTrue(text.contains("2.05 %"), text);
-    assertTrue(text.contains("not measured"), text);
+    assertTrue(text.contains("– was not measured"), text);
     assertTrue(text.contains("975 g"), text);
     text.lines().forEach(line -> assertTrue(line.length() <= 80 || line.startsWith("wrote"), line));
     try (PDDocument pdf = Loader.loadPDF(folder.resolve("supper-report.pdf").toFile())) {

@@ -13,9 +13,14 @@ import dev.urnwright.day.Adjustment.FillChange;
 import dev.urnwright.day.Happened.Standing;
 import dev.urnwright.input.EventReader;
 import dev.urnwright.plan.Batch;
+import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Fill;
+import dev.urnwright.plan.GroupPlan;
+import dev.urnwright.plan.OnTheDay;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.Planner;
+import dev.urnwright.plan.Run;
+import dev.urnwright.plan.Run.ActionKind;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Strength;
 import dev.urnwright.quantity.Temperature;
@@ -418,8 +423,49 @@ class AdjusterTest {
     Plan left = new Adjuster(plan).adjust(happened).left().orElseThrow();
     assertEquals(plan.batches().size() - 1, left.batches().size());
     assertEquals(plan.fills().size() - 1, left.fills().size());
-    assertTrue(
-        left.run().orElseThrow().actions().stream()
-            .noneMatch(action -> action.what().equals(first.id())));
+    Run run = left.run().orElseThrow();
+    assertTrue(run.actions().stream().noneMatch(action -> action.what().equals(first.id())));
+    // The one brewer has brewed, so it is on.
+    assertTrue(run.actions().stream().noneMatch(action -> action.kind() == ActionKind.SWITCH_ON));
+    assertEquals(left.batches().get(0).brew().water(), run.water().brewing());
+    assertEquals(left.fills().get(0).blend().bypass(), run.water().bypass());
+    assertEquals(2, run.water().preheating().litres(), 1e-9); // a quarter of one urn of 8 l
+  }
+
+  @Test
+  void aGroupHasTheCupsThatAreStillToServe() {
+    Plan plan = plan(Path.of("samples/harvest-supper.yaml"));
+    Fill first = plan.fills().get(0);
+    GroupPlan group = plan.groups().get(0);
+    assertEquals(first.groupName(), group.group().name());
+    assertEquals(2, group.fills().size());
+    assertEquals(48, group.demand().cups());
+    Happened happened = new Happened(Map.of(), Set.of(first.id()), List.of());
+    Plan left = new Adjuster(plan).adjust(happened).left().orElseThrow();
+    assertEquals(24, left.groups().get(0).demand().cups());
+    assertEquals(plan.groups().get(1).demand(), left.groups().get(1).demand());
+  }
+
+  @Test
+  void everyRowOfTheCorrectionsGivesWhatItsReadingSays() {
+    Plan plan = plan(Path.of("samples/harvest-supper.yaml"));
+    Map<String, WeighedBatch> brewed = new HashMap<>();
+    brewed.putAll(measured(plan.batches().get(0), 5900, 1.70, 1.70, 1.70).batches());
+    brewed.putAll(measured(plan.batches().get(1), 12600, 1.60, 1.60, 1.60).batches());
+    Plan left =
+        new Adjuster(plan).adjust(new Happened(brewed, Set.of(), List.of())).left().orElseThrow();
+    for (CoffeePlan coffee : left.coffees()) {
+      for (OnTheDay.Correction row : coffee.onTheDay().corrections()) {
+        for (OnTheDay.Pour pour : row.pours()) {
+          double liquid = pour.concentrate().plus(pour.bypass()).grams();
+          double made = pour.concentrate().grams() * row.reading().percent() / liquid;
+          boolean iced = coffee.groups().get(row.pours().indexOf(pour)).group().ice().isPresent();
+          // Readings are told to a hundredth, so half of one may be between.
+          assertTrue(
+              iced || Math.abs(made - pour.strength().percent()) < 0.005,
+              () -> coffee.coffee().key() + " " + row + ": " + made);
+        }
+      }
+    }
   }
 }

@@ -83,7 +83,7 @@ class OnTheDayTest {
   /** 14 hundredths less seven steps of two are nothing, and nothing is no reading. */
   @Test
   void noReadingIsNothing() {
-    DayTables faint = new DayTables(EVENT, plan(EVENT).groups(), Strength.ofPercent(0.14));
+    DayTables faint = new DayTables(EVENT, plan(EVENT).groups(), Strength.ofPercent(0.14), true);
     assertEquals(14, faint.tables().corrections().size());
     assertEquals(0.02, faint.tables().corrections().get(0).reading().percent(), 1e-12);
   }
