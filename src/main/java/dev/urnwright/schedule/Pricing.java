@@ -1,179 +1,146 @@
 package dev.urnwright.schedule;
 
-import static java.util.Objects.requireNonNull;
-
-import dev.urnwright.schedule.Bargain.Place;
 import dev.urnwright.schedule.RunProblem.Kind;
 import java.util.Arrays;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Looks for prices with a low bound: a minute that more batches want than there are brewers or
  * power for becomes dearer, one that is not wanted cheaper.
  *
- * <p>Steps along a subgradient, as long as M. Held, P. Wolfe and H. P. Crowder advise in
- * "Validation of subgradient optimization", Mathematical Programming 6 (1974), with part of the
- * last direction kept; both cited from memory. The bound is valid wherever this stops.
+ * <p>The bound, with its edges rounded off over a width that is halved from stage to stage, is gone
+ * down by accelerated steps that start afresh where they lead up: Yu. Nesterov (2005), see {@link
+ * SmoothBound}; A. Beck, M. Teboulle, "A fast iterative shrinkage-thresholding algorithm", SIAM
+ * Journal on Imaging Sciences 2 (2009); both cited from memory. The bound of whatever prices that
+ * leads to is valid.
  */
 final class Pricing {
-  private static final Steps SHORT = new Steps(400, 8, 0.6, true);
+  private static final int STAGES = 10;
 
-  /**
-   * How to go down.
-   *
-   * @param rounds at the most
-   * @param patience rounds without a lower bound after which steps are halved
-   * @param kept part of the last direction that is kept
-   * @param upright whether a direction that a price can't take is forgotten; the first steps are
-   *     better so, the last ones worse
-   */
-  private record Steps(int rounds, int patience, double kept, boolean upright) {
-    static Steps of(int rounds) {
-      return rounds <= SHORT.rounds()
-          ? SHORT
-          : new Steps(rounds, Math.max(40, rounds / 50), 0.9, false);
-    }
-  }
+  /** The first width, of what a batch that waits a minute loses. */
+  private static final double WIDEST = 0.2;
 
-  private final Steps steps;
+  /** A curvature to begin with; steps that are too long for it are halved. */
+  private static final double FLATTEST = 1e-3;
+
+  private static final double STEEPEST = 1e9;
+
+  /** The first steps of a stage are checked, and then each so many. */
+  private static final int CAREFUL = 5;
+
+  private static final double NOISE = 1e-12;
+
   private final RunProblem problem;
+  private final List<Leg> legs;
   private final List<Piece> pieces;
-  private final List<CircuitLoads> loads;
-  private final int from;
   private final int minutes;
-  private final double[][] unit;
-  private final double[][] power;
-  private final double[][] unitWay;
-  private final double[][] powerWay;
-  private @Nullable Prices best; // those of the lowest bound so far
-  private double bound = Double.POSITIVE_INFINITY;
+  private final SmoothBound smooth;
+  private double[] prices;
+  private double[] next;
+  private final double[] ahead; // where the slope is looked at
+  private final double[] slope;
+  private final double[] slopeThere;
+  private double curvature = FLATTEST;
 
-  private Pricing(RunProblem problem, List<Leg> legs, Steps steps) {
-    this.steps = steps;
+  private Pricing(RunProblem problem, List<Leg> legs) {
     this.problem = problem;
+    this.legs = legs;
     this.pieces = legs.stream().flatMap(leg -> leg.pieces().stream()).toList();
-    this.loads = CircuitLoads.of(problem);
-    this.from = problem.earliestStart();
     int latest = pieces.stream().mapToInt(Piece::latestReady).max().orElseThrow();
     int turnaround = problem.kinds().stream().mapToInt(Kind::turnaroundMinutes).max().orElse(0);
-    this.minutes = Math.max(1, latest + turnaround - from);
-    this.unit = new double[problem.kinds().size()][minutes];
-    this.power = new double[problem.kinds().size()][minutes];
-    this.unitWay = new double[problem.kinds().size()][minutes];
-    this.powerWay = new double[problem.kinds().size()][minutes];
+    this.minutes = Math.max(1, latest + turnaround - problem.earliestStart());
+    this.smooth = new SmoothBound(problem, pieces, CircuitLoads.of(problem), minutes);
+    this.prices = new double[smooth.size()];
+    this.next = new double[smooth.size()];
+    this.ahead = new double[smooth.size()];
+    this.slope = new double[smooth.size()];
+    this.slopeThere = new double[smooth.size()];
   }
 
   /**
    * A bound by good prices.
    *
    * @param reached gram-minutes of ready times of a schedule that is known
-   * @param rounds steps at the most; a short search takes 400 of another kind
+   * @param rounds steps at the most
    */
   static PriceBound of(RunProblem problem, List<Leg> legs, double reached, int rounds) {
-    Pricing pricing = new Pricing(problem, legs, Steps.of(rounds));
-    pricing.descend(reached);
-    return new PriceBound(problem, legs, requireNonNull(pricing.best, "a first step was taken"));
+    return new Pricing(problem, legs).descend(reached, rounds);
   }
 
-  private void descend(double reached) {
-    double length = 1;
-    int since = 0;
-    for (int round = 0; round < steps.rounds() && bound > reached; round++) {
-      Prices prices = new Prices(problem, from, unit, power);
-      double value = relaxed(prices);
-      if (value < bound - 1e-6) {
-        bound = value;
-        best = prices;
-        since = 0;
-      } else if (++since == steps.patience()) {
-        length /= 2;
-        since = 0;
+  private PriceBound descend(double reached, int rounds) {
+    double width =
+        Math.max(1, WIDEST * pieces.stream().mapToDouble(Piece::grams).average().orElse(1));
+    PriceBound best = bound();
+    for (int stage = 0; stage < STAGES && best.ofAll() > reached; stage++) {
+      stage(width, rounds / STAGES);
+      PriceBound here = bound();
+      best = here.ofAll() < best.ofAll() ? here : best;
+      width /= 2;
+      curvature *= 2;
+    }
+    return best;
+  }
+
+  private void stage(double width, int rounds) {
+    System.arraycopy(prices, 0, ahead, 0, prices.length);
+    double momentum = 1;
+    double before = Double.POSITIVE_INFINITY;
+    for (int round = 0; round < rounds; round++) {
+      double value = step(width, round < CAREFUL || round % CAREFUL == 0);
+      boolean up = value > before;
+      double more = up ? 1 : (1 + Math.sqrt(1 + 4 * momentum * momentum)) / 2;
+      double on = up ? 0 : (momentum - 1) / more;
+      for (int i = 0; i < ahead.length; i++) {
+        ahead[i] = Math.max(0, next[i] + on * (next[i] - prices[i]));
       }
-      double square = square(unitWay) + square(powerWay);
-      if (square == 0) {
-        return;
-      }
-      double step = length * Math.max(0, value - reached) / square;
-      move(unit, unitWay, step);
-      move(power, powerWay, step);
+      double[] last = prices;
+      prices = next;
+      next = last;
+      momentum = more;
+      before = value;
     }
   }
 
-  /** The bound at some prices; its subgradient is worked into the ways. */
-  private double relaxed(Prices prices) {
-    scale(unitWay);
-    scale(powerWay);
-    double value = 0;
-    Bargain bargain = new Bargain(problem, prices);
-    for (Piece piece : pieces) {
-      Place place = bargain.best(piece);
-      double batches = piece.batches()[place.at()];
-      int k = piece.kinds()[place.at()];
-      Kind kind = problem.kinds().get(k);
-      int start = place.ready() - kind.brewMinutes();
-      add(unitWay[k], start, place.ready() + kind.turnaroundMinutes(), batches);
-      add(powerWay[k], start, place.ready(), batches);
-      value += place.gain();
+  /**
+   * Steps down from what is looked at; the value there.
+   *
+   * @param checked whether the step is made no longer than the curvature allows
+   */
+  private double step(double width, boolean checked) {
+    double value = smooth.at(ahead, width, slope);
+    double expected = move(value);
+    while (checked
+        && smooth.at(next, width, slopeThere) > expected + NOISE * Math.abs(value)
+        && curvature < STEEPEST) {
+      curvature *= 2;
+      expected = move(value);
     }
-    for (int k = 0; k < unit.length; k++) {
-      int units = problem.kinds().get(k).units();
-      value += units * prices.unitsBefore(k, prices.to());
-      add(unitWay[k], from, from + minutes, -units);
-    }
-    boolean[] limited = new boolean[unit.length];
-    for (CircuitLoads circuit : loads) {
-      CircuitWorth worth = new CircuitWorth(problem, circuit, prices);
-      for (int minute = from; minute < from + minutes; minute++) {
-        int[] load = worth.best(minute);
-        for (int i = 0; i < load.length; i++) {
-          int k = circuit.kinds()[i];
-          value += load[i] * prices.power(k, minute);
-          powerWay[k][minute - from] -= load[i] * (1 - steps.kept());
-          limited[k] = true;
-        }
-      }
-    }
-    for (int k = 0; k < limited.length; k++) {
-      if (!limited[k]) {
-        Arrays.fill(powerWay[k], 0);
-      }
-    }
+    curvature *= checked ? 0.9 : 1;
     return value;
   }
 
-  private void scale(double[][] way) {
-    for (double[] each : way) {
-      for (int i = 0; i < each.length; i++) {
-        each[i] *= steps.kept();
-      }
+  private double move(double value) {
+    double expected = value;
+    for (int i = 0; i < next.length; i++) {
+      next[i] = Math.max(0, ahead[i] - slope[i] / curvature);
+      double away = next[i] - ahead[i];
+      expected += away * (slope[i] + curvature / 2 * away);
     }
+    return expected;
   }
 
-  private void add(double[] way, int start, int end, double amount) {
-    for (int i = Math.max(0, start - from); i < Math.min(end - from, minutes); i++) {
-      way[i] += amount * (1 - steps.kept());
-    }
+  private PriceBound bound() {
+    return new PriceBound(
+        problem, legs, new Prices(problem, problem.earliestStart(), rows(0), rows(1)));
   }
 
-  private static double square(double[][] way) {
-    double sum = 0;
-    for (double[] each : way) {
-      for (double x : each) {
-        sum += x * x;
-      }
+  private double[][] rows(int half) {
+    int kinds = problem.kinds().size();
+    double[][] rows = new double[kinds][];
+    for (int kind = 0; kind < kinds; kind++) {
+      int start = (half * kinds + kind) * minutes;
+      rows[kind] = Arrays.copyOfRange(prices, start, start + minutes);
     }
-    return sum;
-  }
-
-  private void move(double[][] prices, double[][] way, double step) {
-    for (int k = 0; k < prices.length; k++) {
-      for (int i = 0; i < prices[k].length; i++) {
-        prices[k][i] = Math.max(0, prices[k][i] + step * way[k][i]);
-        if (steps.upright() && prices[k][i] == 0 && way[k][i] < 0) {
-          way[k][i] = 0;
-        }
-      }
-    }
+    return rows;
   }
 }

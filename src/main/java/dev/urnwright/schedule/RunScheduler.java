@@ -30,12 +30,12 @@ public final class RunScheduler {
   private static final int EFFORT = 28_800_000;
 
   /** Rounds in which prices are sought first; and at the most where that proves too little. */
-  private static final int FIRST_ROUNDS = 400;
+  private static final int FIRST_ROUNDS = 1_000;
 
-  private static final int MOST_ROUNDS = 4_000;
+  private static final int MOST_ROUNDS = 2_000;
 
-  /** So many rounds, over the square of a long run's batches. */
-  private static final int ROUND_EFFORT = 57_600_000;
+  /** So many rounds, over a long run's batches. */
+  private static final int ROUND_EFFORT = 240_000;
 
   /** States kept in a layer while prices are sought. */
   private static final int QUICK = 100;
@@ -272,7 +272,7 @@ public final class RunScheduler {
 
   private boolean searchPriced(List<Leg> legs, int states, Attempt attempt) {
     int batches = legs.stream().mapToInt(leg -> leg.pieces().size()).sum();
-    int rounds = Math.min(MOST_ROUNDS, ROUND_EFFORT / (batches * batches));
+    int rounds = Math.min(MOST_ROUNDS, ROUND_EFFORT / batches);
     PriceBound first = Pricing.of(problem, legs, attempt.floor(), FIRST_ROUNDS);
     if (rounds <= FIRST_ROUNDS) {
       return searchLegs(legs, states, 0, attempt, Optional.of(first));

@@ -43,11 +43,22 @@ public final class RunInstances {
   /** Brewers of one kind; with a turnaround of two minutes. */
   private record Brewers(int units, long dose, int brewMinutes, double watts, int circuit) {}
 
-  /** How much is ordered, and which share of it in the breaks. */
-  private record Size(int batches, int coffees, double inBreaks) {}
+  /**
+   * How much is ordered.
+   *
+   * @param batches that brew it, full ones
+   * @param inBreaks which share of it is due in the breaks
+   * @param steps of dose by which each coffee is short of full batches, so that some are smaller
+   */
+  private record Size(int batches, int coffees, double inBreaks, int steps) {
+    Size(int batches, int coffees, double inBreaks) {
+      this(batches, coffees, inBreaks, 0);
+    }
+  }
 
   /** Days from three brewers and twenty batches to twenty and four hundred. */
   public static List<Named> days(long seed) {
+    Brewers[] oneCircuit = {new Brewers(2, 96, 11, 3100, 0), new Brewers(1, 96, 14, 2400, 0)};
     Brewers[] equalTen = {
       new Brewers(4, 96, 10, 3100, 0),
       new Brewers(3, 96, 12, 2800, 0),
@@ -70,14 +81,7 @@ public final class RunInstances {
     List<Double> forTwenty = List.of(36000.0, 16000.0);
     return List.of(
         new Named("3/20 equal", equalThree(seed)),
-        new Named(
-            "3/20 one circuit",
-            day(
-                seed,
-                new Size(20, 2, 0),
-                List.of(5888.0),
-                new Brewers(2, 96, 11, 3100, 0),
-                new Brewers(1, 96, 14, 2400, 0))),
+        new Named("3/20 one circuit", day(seed, new Size(20, 2, 0), List.of(5888.0), oneCircuit)),
         new Named(
             "5/50 mixed",
             day(
@@ -88,7 +92,10 @@ public final class RunInstances {
                 new Brewers(2, 150, 16, 4000, 1))),
         new Named("10/120 equal", day(seed, new Size(120, 2, 0), forTen, equalTen)),
         new Named("10/120 mixed", day(seed, new Size(120, 2, 0), forTen, mixedTen)),
+        new Named("10/120 uneven", day(seed, new Size(120, 2, 0, 30), forTen, equalTen)),
+        new Named("3/20 breaks", day(seed, new Size(20, 2, 0.3), List.of(5888.0), oneCircuit)),
         new Named("10/120 breaks", day(seed, new Size(120, 2, 0.3), forTen, equalTen)),
+        new Named("10/120 mixed br", day(seed, new Size(120, 2, 0.3), forTen, mixedTen)),
         new Named("20/400 equal", day(seed, new Size(400, 2, 0), forTwenty, equalTwenty)),
         new Named("20/400 breaks", day(seed, new Size(400, 2, 0.3), forTwenty, equalTwenty)));
   }
@@ -110,7 +117,8 @@ public final class RunInstances {
       doses += each.units() * each.dose();
       units += each.units();
     }
-    int grams = (int) (size.batches() / size.coffees() * doses / units * GRAMS_PER_STEP);
+    int grams =
+        (int) ((size.batches() / size.coffees() * doses / units - size.steps()) * GRAMS_PER_STEP);
     List<CoffeeOrders> all = new ArrayList<>();
     for (int coffee = 0; coffee < size.coffees(); coffee++) {
       all.add(new CoffeeOrders(dayOrders(random, grams, size.inBreaks()), GRAMS_PER_STEP, ranges));
