@@ -24,7 +24,8 @@ import picocli.CommandLine.Parameters;
     footer = {
       "  urnwright begin breakfast.yaml",
       "  urnwright begin breakfast.xlsx",
-      "  urnwright begin --for scale cafe.yaml"
+      "  urnwright begin --for scale cafe.yaml",
+      "  urnwright begin --for round coffee-service.yaml"
     })
 final class BeginCommand extends Subcommand implements Callable<Integer> {
   private static final String TEMPLATE = "/templates/event.yaml";
@@ -32,7 +33,10 @@ final class BeginCommand extends Subcommand implements Callable<Integer> {
   @Option(
       names = "--for",
       paramLabel = "WHAT",
-      description = "plan (an event; the default) or scale (a brew for another brewer)")
+      description =
+          "plan (an event; the default), scale (a brew for another brewer) or round (a coffee"
+              + " service's; a text and a table of sites, which is a workbook if FILE ends in"
+              + " .xlsx)")
   private Purpose purpose = Purpose.PLAN;
 
   @Parameters(paramLabel = "FILE", description = "where to write it, such as breakfast.yaml")
@@ -49,6 +53,10 @@ final class BeginCommand extends Subcommand implements Callable<Integer> {
   public Integer call() throws IOException, RefusedException {
     if (purpose == Purpose.SCALE) {
       beginOther("/templates/scale.yaml", "urnwright scale ");
+      return ExitCode.DONE;
+    }
+    if (purpose == Purpose.ROUND) {
+      beginRound();
       return ExitCode.DONE;
     }
     if (EventFiles.hasEnding(file)) {
@@ -72,7 +80,9 @@ final class BeginCommand extends Subcommand implements Callable<Integer> {
     /** An event to be planned. */
     PLAN,
     /** A brew to be scaled. */
-    SCALE
+    SCALE,
+    /** A coffee service's round. */
+    ROUND
   }
 
   /** Both or, when the event can't be had, neither. */
@@ -92,6 +102,13 @@ final class BeginCommand extends Subcommand implements Callable<Integer> {
     console().out().println("wrote " + file);
     console().out().println("Now change in it what is different at yours. Then:");
     console().out().println("  " + command + file);
+  }
+
+  private void beginRound() throws IOException, RefusedException {
+    RoundBeginning round = RoundBeginning.at(file);
+    round.write().forEach(path -> console().out().println("wrote " + path));
+    console().out().println("Now change in them what is different at yours. Then:");
+    console().out().println("  urnwright round " + round.round() + " --date tomorrow");
   }
 
   private void beginWorkbook() throws IOException, RefusedException {

@@ -23,6 +23,11 @@ final class FileNames {
     return folder.map(dir -> dir.resolve(name)).orElseGet(() -> event.resolveSibling(name));
   }
 
+  /** A file beside another, named after it. */
+  static Path beside(Path other, String ending) {
+    return other.resolveSibling(stem(other) + ending);
+  }
+
   private static String name(Path event, String ending) {
     Matcher planned = PLANNED.matcher(event.getFileName().toString());
     if (!planned.matches()) {

@@ -47,6 +47,29 @@ final class OutputOptions {
   }
 
   /**
+   * A folder named after an event, in the folder asked for, for what goes together; it is made.
+   *
+   * @param ending such as {@code -2027-03-02}
+   * @throws RefusedException if it can't be had
+   */
+  Path folder(Path event, String ending) throws RefusedException {
+    Path made = FileNames.of(event, folder, ending);
+    OutputFile.makeFolder(made);
+    return made;
+  }
+
+  /**
+   * A file in a folder that was made.
+   *
+   * @throws RefusedException if the place is taken
+   */
+  OutputFile in(Path made, String name) throws RefusedException {
+    return OutputFile.at(
+        made.resolve(name),
+        replace ? OutputFile.Existing.REPLACE : OutputFile.Existing.REPLACE_OURS);
+  }
+
+  /**
    * A firm's own templates, or else the shipped ones.
    *
    * @throws RefusedException if what was named is no folder

@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
     name = "schema",
     header = "Print the JSON Schema of what is printed with --json, or of an event file.",
     description =
-        "%nThe plan's, and those of 'scale', 'adjust' and 'ladder', are for programs that read them, in the"
+        "%nThe plan's, and those of 'scale', 'round', 'adjust' and 'ladder', are for programs that read them, in the"
             + " dialect of 2020-12; the event's is"
             + " for editors that complete and check as you write, in draft-07.",
     footer = {
@@ -26,6 +26,9 @@ final class SchemaCommand extends Subcommand implements Callable<Integer> {
 
   @Option(names = "--scale", description = "the schema of what 'scale --json' prints")
   private boolean scale;
+
+  @Option(names = "--round", description = "the schema of what 'round --json' prints")
+  private boolean round;
 
   @Option(names = "--adjust", description = "the schema of what 'adjust --json' prints")
   private boolean adjust;
@@ -46,6 +49,9 @@ final class SchemaCommand extends Subcommand implements Callable<Integer> {
   private DocumentSchema document() {
     if (scale) {
       return DocumentSchema.SCALE;
+    }
+    if (round) {
+      return DocumentSchema.ROUND;
     }
     if (adjust) {
       return DocumentSchema.ADJUSTMENT;

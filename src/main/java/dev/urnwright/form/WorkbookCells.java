@@ -6,17 +6,31 @@ import dev.urnwright.input.Typed;
 import dev.urnwright.problem.Checked;
 import dev.urnwright.problem.Location;
 import dev.urnwright.problem.Problem;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** A table that stands on a sheet of a workbook. */
 public final class WorkbookCells {
+  private static final String APPLICATION = "Urnwright";
+
+  /** Wide enough for a name, in 256ths of a letter. */
+  private static final int WIDTH = 18 * 256;
+
+  private static final int COLUMNS = 16;
+
   private WorkbookCells() {}
 
   /**
@@ -48,6 +62,41 @@ public final class WorkbookCells {
                   "expected the table on a sheet of that name")));
     }
     return cells(found.get());
+  }
+
+  /**
+   * Writes tables into a workbook, each on a sheet; the first row of each are its headings.
+   *
+   * @param tables by the names of their sheets
+   * @param out where to; left open
+   * @throws IOException if {@code out} can't be written to
+   */
+  public static void write(Map<String, TableCells> tables, OutputStream out) throws IOException {
+    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+      FormStyles styles = new FormStyles(workbook);
+      tables.forEach((name, table) -> sheet(workbook.createSheet(name), table, styles));
+      workbook.getProperties().getExtendedProperties().setApplication(APPLICATION);
+      workbook.getProperties().getCoreProperties().setCreator(APPLICATION);
+      workbook.write(out);
+    }
+  }
+
+  private static void sheet(XSSFSheet sheet, TableCells table, FormStyles styles) {
+    int number = 0;
+    for (SortedMap<Integer, Typed.Text> cells : table.rows()) {
+      XSSFRow row = sheet.createRow(number);
+      for (Map.Entry<Integer, Typed.Text> cell : cells.entrySet()) {
+        XSSFCell filled = row.createCell(cell.getKey() - 1);
+        filled.setCellValue(Shown.escaped(cell.getValue().value()));
+        filled.setCellStyle(
+            styles.of(number == 0 ? FormStyles.Look.HEADING : FormStyles.Look.TEXT));
+      }
+      number++;
+    }
+    sheet.createFreezePane(0, 1);
+    for (int column = 0; column < COLUMNS; column++) {
+      sheet.setColumnWidth(column, WIDTH);
+    }
   }
 
   private static Checked<TableCells> cells(Grid grid) {

@@ -20,6 +20,8 @@ import org.apache.commons.csv.CSVRecord;
  */
 final class CsvCells {
   private static final String DELIMITERS = ";\t,";
+  private static final String FORMULA = "=+-@";
+  private static final String APOSTROPHE = "'";
   private static final int MOST_ROWS = 200_000;
 
   private CsvCells() {}
@@ -28,7 +30,8 @@ final class CsvCells {
     return SourceFile.text(file, problems).flatMap(text -> cells(text, problems));
   }
 
-  private static Optional<TableCells> cells(String text, Problems problems) {
+  /** The cells of a text. */
+  static Optional<TableCells> cells(String text, Problems problems) {
     CSVFormat format =
         CSVFormat.RFC4180.builder().setDelimiter(delimiter(text)).setTrim(true).build();
     List<SortedMap<Integer, Typed.Text>> rows = new ArrayList<>();
@@ -38,7 +41,7 @@ final class CsvCells {
         SortedMap<Integer, Typed.Text> cells = new TreeMap<>();
         for (int i = 0; i < record.size(); i++) {
           if (!record.get(i).isBlank()) {
-            cells.put(i + 1, new Typed.Text(record.get(i).strip(), problems.at(line, i + 1)));
+            cells.put(i + 1, new Typed.Text(bare(record.get(i).strip()), problems.at(line, i + 1)));
           }
         }
         line = (int) parser.getCurrentLineNumber() + 1;
@@ -61,6 +64,19 @@ final class CsvCells {
       return Optional.empty();
     }
     return Optional.of(new TableCells(problems.wholeFile(), rows));
+  }
+
+  /** A text that a spreadsheet would take for a formula gets an apostrophe before it. */
+  static String guarded(String text) {
+    return isFormula(text) ? APOSTROPHE + text : text;
+  }
+
+  private static String bare(String text) {
+    return text.startsWith(APOSTROPHE) && isFormula(text.substring(1)) ? text.substring(1) : text;
+  }
+
+  private static boolean isFormula(String text) {
+    return !text.isEmpty() && FORMULA.indexOf(text.charAt(0)) >= 0;
   }
 
   /** What stands most often between the names of the first line. */

@@ -35,6 +35,15 @@ public final class RoundReader {
     this.workbooks = workbooks;
   }
 
+  /**
+   * The cells of a table of comma-separated values that has no problems.
+   *
+   * @param name of the table, for places
+   */
+  public static TableCells table(String name, String text) {
+    return CsvCells.cells(text, new Problems(name, Document.SITES)).orElseThrow();
+  }
+
   /** The headings of a table of sites, in the order in which people would write them. */
   public static List<String> siteHeadings() {
     return DropBinder.FIELDS.names().stream().map(name -> name.replace('_', ' ')).toList();

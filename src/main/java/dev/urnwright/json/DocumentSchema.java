@@ -10,6 +10,8 @@ public enum DocumentSchema {
   PLAN("plan"),
   /** Of recipes brought to another size. */
   SCALE("scale"),
+  /** Of a day of a round, or of a week's purchases. */
+  ROUND("round"),
   /** Of what to do now, by what was measured. */
   ADJUSTMENT("adjustment"),
   /** Of taste ladders. */

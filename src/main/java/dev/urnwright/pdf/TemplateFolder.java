@@ -49,7 +49,12 @@ public final class TemplateFolder {
           PrepSheets.LEFT,
           ChartPage.TEMPLATE,
           ReportSheets.TEMPLATE,
-          ScaleSheet.TEMPLATE
+          ScaleSheet.TEMPLATE,
+          RoundSheets.BREW_ROOM,
+          RoundSheets.PICK_LIST,
+          RoundSheets.LABELS,
+          RoundSheets.SLIPS,
+          RoundSheets.WEEK
         }) {
       SHIPPED.collect(sheets, names);
     }

@@ -28,7 +28,7 @@ record ShoppingRow(
     return plan.shopping().stream().map(line -> of(line, display)).toList();
   }
 
-  private static ShoppingRow of(ShoppingLine line, Display display) {
+  static ShoppingRow of(ShoppingLine line, Display display) {
     return new ShoppingRow(
         new Name(line.item()),
         line.supply().flatMap(Supply::allergens),
