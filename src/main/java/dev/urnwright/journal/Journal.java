@@ -2,6 +2,8 @@ package dev.urnwright.journal;
 
 import dev.urnwright.journal.BrewEntry.Occasion;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -9,6 +11,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -27,6 +30,9 @@ import org.sqlite.SQLiteDataSource;
  */
 public final class Journal implements AutoCloseable {
   private static final int PATIENCE_MILLISECONDS = 20_000;
+
+  /** The first bytes of every database of SQLite's (its file format, section 1.3.1). */
+  private static final byte[] FILE_BEGINS = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
 
   /** Whose messages may hold what is secret; kept, or its level would be forgotten. */
   private static final Logger DRIVER = Logger.getLogger("org.postgresql");
@@ -54,6 +60,7 @@ public final class Journal implements AutoCloseable {
     try {
       if (address.file().isPresent()) {
         makeFolder(address.file().get());
+        refuseOthers(address.file().get());
       }
       DataSource source = address.file().isPresent() ? file(address.url()) : server(address.url());
       Connection connection = source.getConnection();
@@ -83,6 +90,19 @@ public final class Journal implements AutoCloseable {
     Path folder = file.toAbsolutePath().getParent();
     if (folder != null) {
       Files.createDirectories(folder);
+    }
+  }
+
+  /** SQLite takes whatever is shorter than a page for empty, and would write over it. */
+  private static void refuseOthers(Path file) throws IOException, JournalException {
+    if (!Files.isRegularFile(file) || Files.size(file) == 0) {
+      return;
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      if (!Arrays.equals(in.readNBytes(FILE_BEGINS.length), FILE_BEGINS)) {
+        throw new JournalException(
+            file + ": is not a journal; expected a journal, or a file that isn't there yet");
+      }
     }
   }
 

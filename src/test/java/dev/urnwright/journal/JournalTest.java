@@ -197,6 +197,22 @@ class JournalTest {
   }
 
   @Test
+  void aFileOfSomethingElseIsLeftAsItIs() throws Exception {
+    Path notes = folder.resolve("notes.txt");
+    for (String text : List.of("1", "x".repeat(100), "x".repeat(100_000))) {
+      Files.writeString(notes, text);
+      JournalException refused =
+          assertThrows(
+              JournalException.class,
+              () -> Journal.open(JournalAddress.of(notes.toString())).close());
+      assertEquals(
+          notes + ": is not a journal; expected a journal, or a file that isn't there yet",
+          refused.getMessage());
+      assertEquals(text, Files.readString(notes));
+    }
+  }
+
+  @Test
   void aFilesNameIsNoDriversOption() throws Exception {
     // The driver would keep :memory: in memory, and lose it.
     Path file = JournalAddress.of(":memory:").file().orElseThrow();
