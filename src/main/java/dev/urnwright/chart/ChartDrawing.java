@@ -8,6 +8,7 @@ import dev.urnwright.sheet.Axis;
 import dev.urnwright.sheet.ControlChart;
 import dev.urnwright.sheet.ControlChart.Dilution;
 import dev.urnwright.sheet.RatioLine;
+import dev.urnwright.wording.Words;
 import java.util.List;
 import java.util.Locale;
 
@@ -31,14 +32,16 @@ public final class ChartDrawing {
    *
    * @param width in points, enough for its margins of some 80 points
    * @param height in points, likewise
+   * @param words for its axes
    */
-  public static void draw(ControlChart chart, Canvas canvas, double width, double height) {
+  public static void draw(
+      ControlChart chart, Canvas canvas, double width, double height, Words words) {
     Plot plot = new Plot(LEFT, TOP, width - RIGHT, height - BOTTOM, chart);
-    window(plot, canvas);
+    window(plot, canvas, words);
     for (RatioLine line : chart.ratioLines()) {
       ratio(line, plot, canvas);
     }
-    axes(plot, canvas);
+    axes(plot, canvas, words);
     for (Dilution dilution : chart.dilutions()) {
       arrow(dilution, plot, canvas);
     }
@@ -62,7 +65,7 @@ public final class ChartDrawing {
     Marker.of(number).draw(canvas, x, y);
   }
 
-  private static void window(Plot plot, Canvas canvas) {
+  private static void window(Plot plot, Canvas canvas, Words words) {
     Window window = plot.chart().window();
     Outline box =
         Outline.box(
@@ -73,7 +76,7 @@ public final class ChartDrawing {
     canvas.fill(box, WINDOW_GREY);
     canvas.draw(box, WINDOW);
     canvas.text(
-        "aim here",
+        words.text("chart.aim"),
         plot.x(window.mostExtracted().percent()),
         plot.y(window.weakest().percent()) + 9,
         new Letters(7.5, false, 0.2, Anchor.END));
@@ -99,12 +102,12 @@ public final class ChartDrawing {
         new Letters(7, false, 0.35, atTop ? Anchor.MIDDLE : Anchor.START));
   }
 
-  private static void axes(Plot plot, Canvas canvas) {
+  private static void axes(Plot plot, Canvas canvas, Words words) {
     canvas.draw(Outline.box(plot.left(), plot.top(), plot.right(), plot.bottom()), FRAME);
     for (double tick : plot.chart().extraction().ticks()) {
       canvas.line(plot.x(tick), plot.bottom(), plot.x(tick), plot.bottom() + 4, TICK);
       canvas.text(
-          written(tick, plot.chart().extraction().tick()),
+          words.style().of(written(tick, plot.chart().extraction().tick())),
           plot.x(tick),
           plot.bottom() + 13,
           new Letters(8, false, 0, Anchor.MIDDLE));
@@ -112,19 +115,19 @@ public final class ChartDrawing {
     for (double tick : plot.chart().strength().ticks()) {
       canvas.line(plot.left() - 4, plot.y(tick), plot.left(), plot.y(tick), TICK);
       canvas.text(
-          written(tick, plot.chart().strength().tick()),
+          words.style().of(written(tick, plot.chart().strength().tick())),
           plot.left() - 6,
           plot.y(tick) + 3,
           new Letters(8, false, 0, Anchor.END));
     }
-    canvas.text("strength, %", 4, 10, new Letters(9, true, 0, Anchor.START));
+    canvas.text(words.text("chart.strength"), 4, 10, new Letters(9, true, 0, Anchor.START));
     canvas.text(
-        "ratio lines: total water to coffee",
+        words.text("chart.ratios"),
         plot.right() + RIGHT - 4,
         10,
         new Letters(8, false, 0.35, Anchor.END));
     canvas.text(
-        "extraction, % of the dose",
+        words.text("chart.extraction"),
         (plot.left() + plot.right()) / 2,
         plot.bottom() + 28,
         new Letters(9, true, 0, Anchor.MIDDLE));

@@ -5,6 +5,7 @@ import dev.urnwright.chart.Canvas.Letters;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.sheet.ChartView;
 import dev.urnwright.sheet.Name;
+import dev.urnwright.wording.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -51,7 +52,12 @@ record ChartPoster(Name event, List<ChartView> charts) {
       top += TITLE_ROW;
     }
     for (ChartView chart : charts) {
-      ChartDrawing.draw(chart.chart(), new Shifted(canvas, MARGIN, top), WIDTH - 2 * MARGIN, CHART);
+      ChartDrawing.draw(
+          chart.chart(),
+          new Shifted(canvas, MARGIN, top),
+          WIDTH - 2 * MARGIN,
+          CHART,
+          Words.ENGLISH);
       top += CHART + ROW;
       for (Row row : rows(chart)) {
         row.draw(canvas, top);

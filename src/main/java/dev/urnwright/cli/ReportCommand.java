@@ -8,6 +8,7 @@ import dev.urnwright.problem.Checked;
 import dev.urnwright.report.EventReport;
 import dev.urnwright.sheet.ReportView;
 import dev.urnwright.text.ReportText;
+import dev.urnwright.wording.Words;
 import dev.urnwright.xlsx.ReportWorkbook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -56,7 +57,8 @@ final class ReportCommand extends Subcommand implements Callable<Integer> {
     } catch (JournalException e) {
       throw JournalOption.refused(e);
     }
-    new ReportText(console().palette()).write(ReportView.of(report), console().out());
+    new ReportText(console().palette())
+        .write(ReportView.of(report, Words.ENGLISH), console().out());
     if (output.writes()) {
       write(report);
     }

@@ -2,6 +2,7 @@ package dev.urnwright.pdf;
 
 import dev.urnwright.plan.Plan;
 import dev.urnwright.sheet.PrepView;
+import dev.urnwright.wording.Words;
 import java.io.IOException;
 import java.io.OutputStream;
 
@@ -18,7 +19,9 @@ public final class ChartPage {
    * @throws IllegalStateException if a template is wrong; the message says which and where
    */
   public static void write(Plan plan, OutputStream out) throws IOException {
-    PrepView view = PrepView.of(plan);
-    new Typesetter(TemplateFolder.SHIPPED).write(TEMPLATE, view, Drawings.of(view), out);
+    Words words = TemplateFolder.SHIPPED.words(plan.event().print().language());
+    PrepView view = PrepView.of(plan, words);
+    new Typesetter(TemplateFolder.SHIPPED, words)
+        .write(TEMPLATE, view, Drawings.of(view, words), out);
   }
 }

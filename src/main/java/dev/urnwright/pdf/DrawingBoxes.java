@@ -79,6 +79,6 @@ final class DrawingBoxes extends ITextReplacedElementFactory {
       return (canvas, wide, high) -> TimelineDrawing.draw(timeline, canvas, wide);
     }
     ControlChart chart = drawings.charts().get(number).chart();
-    return (canvas, wide, high) -> ChartDrawing.draw(chart, canvas, wide, high);
+    return (canvas, wide, high) -> ChartDrawing.draw(chart, canvas, wide, high, drawings.words());
   }
 }

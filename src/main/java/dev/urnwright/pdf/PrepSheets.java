@@ -2,6 +2,7 @@ package dev.urnwright.pdf;
 
 import dev.urnwright.plan.Plan;
 import dev.urnwright.sheet.PrepView;
+import dev.urnwright.wording.Words;
 import java.io.IOException;
 import java.io.OutputStream;
 
@@ -41,8 +42,9 @@ public final class PrepSheets {
 
   private static void write(String template, Plan plan, TemplateFolder templates, OutputStream out)
       throws IOException {
-    PrepView view = PrepView.of(plan);
-    new Typesetter(templates).write(template, view, Drawings.of(view), out);
+    Words words = templates.words(plan.event().print().language());
+    PrepView view = PrepView.of(plan, words);
+    new Typesetter(templates, words).write(template, view, Drawings.of(view, words), out);
   }
 
   /** The same with the shipped templates. */

@@ -2,6 +2,7 @@ package dev.urnwright.pdf;
 
 import dev.urnwright.report.EventReport;
 import dev.urnwright.sheet.ReportView;
+import dev.urnwright.wording.Words;
 import java.io.IOException;
 import java.io.OutputStream;
 
@@ -19,6 +20,8 @@ public final class ReportSheets {
    */
   public static void write(EventReport report, TemplateFolder templates, OutputStream out)
       throws IOException {
-    new Typesetter(templates).write(TEMPLATE, ReportView.of(report), Drawings.NONE, out);
+    Words words = templates.words(report.plan().event().print().language());
+    new Typesetter(templates, words)
+        .write(TEMPLATE, ReportView.of(report, words), Drawings.NONE, out);
   }
 }

@@ -2,6 +2,7 @@ package dev.urnwright.pdf;
 
 import dev.urnwright.scale.Scaled;
 import dev.urnwright.sheet.ScaleView;
+import dev.urnwright.wording.Words;
 import java.io.IOException;
 import java.io.OutputStream;
 
@@ -20,6 +21,8 @@ public final class ScaleSheet {
    */
   public static void write(Scaled scaled, TemplateFolder templates, OutputStream out)
       throws IOException {
-    new Typesetter(templates).write(TEMPLATE, ScaleView.of(scaled), Drawings.NONE, out);
+    Words words = templates.words(scaled.request().print().language());
+    new Typesetter(templates, words)
+        .write(TEMPLATE, ScaleView.of(scaled, words), Drawings.NONE, out);
   }
 }

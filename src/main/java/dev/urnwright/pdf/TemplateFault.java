@@ -2,10 +2,12 @@ package dev.urnwright.pdf;
 
 import com.samskivert.mustache.Mustache;
 import com.samskivert.mustache.MustacheException;
+import dev.urnwright.wording.Words;
 import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,17 +18,35 @@ import org.xml.sax.SAXParseException;
  * file, the XML parser a place in the filled text and not in the template.
  *
  * @param folder the templates
- * @param opened the files that were in use
+ * @param words that were called for
+ * @param opened the files and words that were in use
  */
-record TemplateFault(TemplateFolder folder, Set<String> opened) {
+record TemplateFault(TemplateFolder folder, Words words, Set<String> opened) {
   private static final Pattern LINE = Pattern.compile("line (\\d+)");
   private static final Pattern MARK = Pattern.compile("<\\?at ([^:?]+):(\\d+)\\?>");
 
   /** What a fault of the template engine's means. */
   RuntimeException of(String name, MustacheException failure, Mustache.Compiler compiler)
       throws IOException {
+    for (String used : opened) {
+      if (used.startsWith(Words.MARK)) {
+        Optional<RuntimeException> wrong = ofWords(used, failure, compiler);
+        if (wrong.isPresent()) {
+          return wrong.get();
+        }
+      }
+    }
+    List<String> files = ownFirst();
+    if (failure instanceof Templates.MissingWords missing) {
+      for (String file : files) {
+        int line = lineWith(file, Words.MARK + missing.key());
+        if (line > 0) {
+          return broken(file, line, String.valueOf(missing.getMessage()), failure);
+        }
+      }
+    }
     if (failure instanceof MustacheException.Context missing) {
-      for (String file : ownFirst()) {
+      for (String file : files) {
         List<String> lines = folder.text(file).lines().toList();
         if (missing.lineNo <= lines.size() && lines.get(missing.lineNo - 1).contains(missing.key)) {
           return broken(
@@ -34,7 +54,7 @@ record TemplateFault(TemplateFolder folder, Set<String> opened) {
         }
       }
     }
-    for (String file : opened) {
+    for (String file : files) {
       try (Reader reader = folder.reader(file)) {
         compiler.compile(reader);
       } catch (MustacheException wrong) {
@@ -44,6 +64,53 @@ record TemplateFault(TemplateFolder folder, Set<String> opened) {
       }
     }
     return broken(name, 1, words(failure), failure);
+  }
+
+  /** Whether it is these words that are wrong: their marks, or a name that they use. */
+  private Optional<RuntimeException> ofWords(
+      String used, MustacheException failure, Mustache.Compiler compiler) throws IOException {
+    Words.Found found = words.find(used.substring(Words.MARK.length())).orElse(null);
+    if (found == null) {
+      return Optional.empty();
+    }
+    try {
+      compiler.compile(found.words());
+    } catch (MustacheException wrong) {
+      return Optional.of(
+          broken(found.file(), found.line(), words(wrong).replaceAll(" @ line.*", ""), failure));
+    }
+    return failure instanceof MustacheException.Context missing
+            && found.words().contains("{{" + missing.key + "}}")
+            && opened.stream()
+                .filter(file -> !file.startsWith(Words.MARK))
+                .noneMatch(file -> names(file, missing))
+        ? Optional.of(
+            broken(
+                found.file(),
+                found.line(),
+                "there is nothing called '" + missing.key + "'",
+                failure))
+        : Optional.empty();
+  }
+
+  private boolean names(String file, MustacheException.Context missing) {
+    try {
+      List<String> lines = folder.text(file).lines().toList();
+      return missing.lineNo <= lines.size()
+          && lines.get(missing.lineNo - 1).matches(".*\\{\\{[#^]?" + missing.key + "}}.*");
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  private int lineWith(String file, String text) throws IOException {
+    List<String> lines = folder.text(file).lines().toList();
+    for (int at = 0; at < lines.size(); at++) {
+      if (lines.get(at).contains(text)) {
+        return at + 1;
+      }
+    }
+    return 0;
   }
 
   /** What a fault in the filled text means. */
@@ -84,6 +151,9 @@ record TemplateFault(TemplateFolder folder, Set<String> opened) {
   private List<String> ownFirst() throws IOException {
     List<String> files = new ArrayList<>();
     for (String file : opened) {
+      if (file.startsWith(Words.MARK)) {
+        continue;
+      }
       files.add(folder.isOwn(file) ? 0 : files.size(), file);
     }
     return files;

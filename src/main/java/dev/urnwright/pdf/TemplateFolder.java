@@ -1,5 +1,7 @@
 package dev.urnwright.pdf;
 
+import dev.urnwright.wording.WordFile;
+import dev.urnwright.wording.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -7,11 +9,16 @@ import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Where the files stand that sheets are made from: those that the program ships, or a firm's own
@@ -19,7 +26,8 @@ import java.util.regex.Pattern;
  */
 public final class TemplateFolder {
   /** What the program ships. */
-  public static final TemplateFolder SHIPPED = new TemplateFolder(Optional.empty());
+  public static final TemplateFolder SHIPPED =
+      new TemplateFolder(Optional.empty(), Optional.empty());
 
   private static final String PACKED = "/templates/";
 
@@ -27,17 +35,22 @@ public final class TemplateFolder {
   private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]*");
 
   private static final Pattern REFERRED =
-      Pattern.compile("\\{\\{>\\s*([\\w.-]+?)\\s*}}|href=\"([\\w.-]+)\"");
+      Pattern.compile("\\{\\{>\\s*(?!word\\.)([\\w.-]+?)\\s*}}|href=\"([\\w.-]+)\"");
+
+  private static final List<String> LANGUAGES = List.of("de", "en", "es", "fr");
+  private static final Pattern WORDS = Pattern.compile("words_([a-z]{2,3})\\.properties");
 
   private final Optional<Path> own;
+  private final Optional<Locale> spoken;
 
-  private TemplateFolder(Optional<Path> own) {
+  private TemplateFolder(Optional<Path> own, Optional<Locale> spoken) {
     this.own = own;
+    this.spoken = spoken;
   }
 
   /** A firm's own folder. */
   public static TemplateFolder of(Path own) {
-    return new TemplateFolder(Optional.of(own));
+    return new TemplateFolder(Optional.of(own), Optional.empty());
   }
 
   /** The names of the shipped files that sheets are made from, all that may be changed. */
@@ -58,7 +71,53 @@ public final class TemplateFolder {
         }) {
       SHIPPED.collect(sheets, names);
     }
+    LANGUAGES.forEach(language -> names.add(Words.fileName(Locale.forLanguageTag(language))));
     return names;
+  }
+
+  /** The same folder, for sheets in another language than their event's. */
+  public TemplateFolder in(Locale language) {
+    return new TemplateFolder(own, Optional.of(language));
+  }
+
+  /** The languages that have words, in order. */
+  public Set<String> languages() throws IOException {
+    Set<String> languages = new TreeSet<>(LANGUAGES);
+    if (own.isPresent()) {
+      try (Stream<Path> files = Files.list(own.get())) {
+        files
+            .map(file -> WORDS.matcher(file.getFileName().toString()))
+            .filter(Matcher::matches)
+            .forEach(file -> languages.add(file.group(1)));
+      }
+    }
+    return languages;
+  }
+
+  /** The language that an event's sheets are written in. */
+  public Locale language(Locale ofEvent) {
+    return spoken.orElse(ofEvent);
+  }
+
+  /**
+   * The words for an event's sheets: the firm's own, then the shipped ones of that language, then
+   * the English.
+   *
+   * @param ofEvent the event's language, one of {@link #languages} unless another is spoken
+   */
+  public Words words(Locale ofEvent) throws IOException {
+    Locale language = language(ofEvent);
+    List<WordFile> files = new ArrayList<>();
+    for (String name :
+        new LinkedHashSet<>(List.of(Words.fileName(language), Words.fileName(Locale.ENGLISH)))) {
+      if (isOwn(name)) {
+        files.add(WordFile.of(name, text(name)));
+      }
+      if (TemplateFolder.class.getResource(PACKED + name) != null) {
+        files.add(WordFile.of(name, SHIPPED.text(name)));
+      }
+    }
+    return new Words(language, files);
   }
 
   private void collect(String name, Set<String> names) throws IOException {

@@ -3,6 +3,7 @@ package dev.urnwright.pdf;
 import com.samskivert.mustache.DefaultCollector;
 import com.samskivert.mustache.Mustache;
 import com.samskivert.mustache.MustacheException;
+import dev.urnwright.wording.Words;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.Iterator;
@@ -17,16 +18,24 @@ final class Templates {
   /** Of the shipped templates, some 50 are taken in by others. */
   private static final int MOST_TAKEN_IN = 500;
 
+  /** The shipped templates call for some 350 words. */
+  private static final int MOST_WORDS = 5000;
+
   private final TemplateFolder folder;
+  private final Words words;
+  private final Typefaces typefaces;
   private final Mustache.Compiler compiler;
 
   /**
    * Templates whose texts are set in these faces.
    *
+   * @param words that they call for
    * @param typefaces that say what can be printed
    */
-  Templates(TemplateFolder folder, Typefaces typefaces) {
+  Templates(TemplateFolder folder, Words words, Typefaces typefaces) {
     this.folder = folder;
+    this.words = words;
+    this.typefaces = typefaces;
     compiler =
         Mustache.compiler()
             .strictSections(true)
@@ -47,7 +56,7 @@ final class Templates {
     try {
       return fill(name, view, opened, TemplateFault::unmarked);
     } catch (MustacheException failure) {
-      throw new TemplateFault(folder, opened).of(name, failure, compiler);
+      throw new TemplateFault(folder, words, opened).of(name, failure, compiler);
     }
   }
 
@@ -60,9 +69,19 @@ final class Templates {
       throws IOException {
     opened.add(name);
     int[] taken = new int[1];
+    int[] said = new int[1];
     return compiler
         .withLoader(
             partial -> {
+              if (partial.startsWith(Words.MARK)) {
+                opened.add(partial);
+                if (++said[0] > MOST_WORDS) {
+                  throw new BrokenTemplateException(
+                      "the words '" + partial + "' are said over and over; do they call themselves?",
+                      new IllegalStateException(partial));
+                }
+                return new StringReader(shown(partial.substring(Words.MARK.length())));
+              }
               String file = partial + ".xhtml";
               opened.add(file);
               if (++taken[0] > MOST_TAKEN_IN) {
@@ -81,6 +100,28 @@ final class Templates {
       return folder.text(file);
     } catch (IOException missing) {
       throw new BrokenTemplateException(String.valueOf(missing.getMessage()), missing);
+    }
+  }
+
+  /** Words are plain text: what XHTML takes for its own is escaped, marks are left alone. */
+  private String shown(String key) {
+    String text = words.find(key).map(Words.Found::words).orElseThrow(() -> new MissingWords(key));
+    return typefaces.shown(text).replace("&", "&amp;").replace("<", "&lt;");
+  }
+
+  /** A template calls for words that no language has. */
+  static final class MissingWords extends MustacheException {
+    private static final long serialVersionUID = 1L;
+
+    private final String key;
+
+    MissingWords(String key) {
+      super("there are no words '" + key + "'");
+      this.key = key;
+    }
+
+    String key() {
+      return key;
     }
   }
 

@@ -6,6 +6,7 @@ import com.lowagie.text.DocumentException;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfWriter;
+import dev.urnwright.wording.Words;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.StringReader;
@@ -27,12 +28,14 @@ import org.xml.sax.helpers.DefaultHandler;
 final class Typesetter {
   private final Typefaces typefaces;
   private final TemplateFolder folder;
+  private final Words words;
   private final Templates templates;
 
-  Typesetter(TemplateFolder folder) throws IOException {
+  Typesetter(TemplateFolder folder, Words words) throws IOException {
     this.folder = folder;
+    this.words = words;
     typefaces = new Typefaces();
-    templates = new Templates(folder, typefaces);
+    templates = new Templates(folder, words, typefaces);
   }
 
   /**
@@ -81,7 +84,7 @@ final class Typesetter {
             typefaces.resolver(),
             new DrawingBoxes(device, drawings, typefaces),
             new ITextTextRenderer());
-    renderer.setListener(new Imprint());
+    renderer.setListener(new Imprint(words.locale().toLanguageTag()));
     renderer.setDocument(document, "");
     renderer.layout();
     try {
@@ -99,7 +102,7 @@ final class Typesetter {
       try {
         parse(template, marked);
       } catch (SAXParseException again) {
-        throw new TemplateFault(folder, Set.of()).of(template, marked, again);
+        throw new TemplateFault(folder, words, Set.of()).of(template, marked, again);
       }
       throw new IllegalStateException("template " + template + " can't be read", failure);
     }
@@ -124,11 +127,17 @@ final class Typesetter {
 
   /** Says who made the file. */
   private static final class Imprint extends DefaultPDFCreationListener {
+    private final String language;
+
+    Imprint(String language) {
+      this.language = language;
+    }
+
     @Override
     public void preOpen(ITextRenderer renderer) {
       PdfWriter writer = requireNonNull(renderer.getWriter());
       writer.getInfo().put(PdfName.CREATOR, new PdfString("Urnwright"));
-      writer.getExtraCatalog().put(PdfName.LANG, new PdfString("en"));
+      writer.getExtraCatalog().put(PdfName.LANG, new PdfString(language));
     }
   }
 }

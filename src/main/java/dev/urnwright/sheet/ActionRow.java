@@ -1,15 +1,14 @@
 package dev.urnwright.sheet;
 
-import static java.util.Objects.requireNonNull;
-
 import dev.urnwright.event.Coffee;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.Run.Action;
-import dev.urnwright.plan.Run.ActionKind;
+import dev.urnwright.wording.Saying;
+import dev.urnwright.wording.Words;
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -27,27 +26,26 @@ record ActionRow(
     ClockTime at, String follows, Task task, Name where, Detail detail, Optional<Tag> coffee) {
   private static final int QUARTER = 15;
 
-  private static final Map<ActionKind, String> WORDS =
-      Map.of(
-          ActionKind.SWITCH_ON, "Switch on",
-          ActionKind.GRIND, "Weigh and grind",
-          ActionKind.RINSE, "Rinse the filter",
-          ActionKind.START, "Start brewing",
-          ActionKind.PREHEAT, "Preheat",
-          ActionKind.FILL, "Fill",
-          ActionKind.CARRY, "Carry",
-          ActionKind.COLLECT, "Bring back",
-          ActionKind.DISCARD, "Pour away");
-
-  static ActionRow of(Plan plan, Action action, Optional<Action> before) {
+  static ActionRow of(Plan plan, Action action, Optional<Action> before, Words words) {
     Optional<Coffee> coffee = coffee(plan, action.what());
+    String detail = words.text(action.how());
     return new ActionRow(
-        ClockTime.of(plan.event(), action.at()),
+        ClockTime.of(plan.event(), action.at(), words),
         before.map(other -> follows(other.at(), action.at())).orElse("first"),
-        Task.of(action),
-        new Name(action.where()),
-        Detail.of(action.detail(), coffee),
-        coffee.map(which -> Tag.of(which, action.detail())));
+        Task.of(action, words),
+        new Name(where(plan, action, words)),
+        Detail.of(detail, coffee, words),
+        coffee.map(which -> Tag.of(which, detail)));
+  }
+
+  /** A dispenser that nobody lists is called by its group. */
+  private static String where(Plan plan, Action action, Words words) {
+    return plan.run().stream()
+        .flatMap(run -> run.fills().stream())
+        .filter(time -> time.unit().equals(action.where()))
+        .findFirst()
+        .map(time -> words.text(time.called()))
+        .orElse(action.where());
   }
 
   /** {@code same} minute, a new {@code minute}, or a new {@code quarter} of an hour. */
@@ -79,9 +77,9 @@ record ActionRow(
    * @param subject on what: a batch, a fill; nothing when it is where it is done
    */
   record Task(String doing, Optional<Name> subject) {
-    static Task of(Action action) {
+    static Task of(Action action, Words words) {
       return new Task(
-          requireNonNull(WORDS.get(action.kind())),
+          words.text("do." + action.kind().name().toLowerCase(Locale.ROOT).replace('_', '-')),
           Optional.of(action.what()).filter(what -> !what.equals(action.where())).map(Name::new));
     }
   }
@@ -95,11 +93,16 @@ record ActionRow(
     private static final String TIME = "\\d\\d:\\d\\d";
 
     /** The word that sets decaf apart stands before the detail already. */
-    static Detail of(String detail, Optional<Coffee> coffee) {
+    static Detail of(String detail, Optional<Coffee> coffee, Words words) {
       return new Detail(
           new Name(
               coffee
-                  .map(which -> detail.replace(CoffeeTag.of(which).toString(), which.name()))
+                  .filter(Coffee::decaf)
+                  .map(
+                      which ->
+                          detail.replace(
+                              words.text(Saying.of("coffee.decaf").with("name", which.name())),
+                              which.name()))
                   .orElse(detail)));
     }
 

@@ -8,6 +8,7 @@ import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
 import dev.urnwright.quantity.Mass;
+import dev.urnwright.wording.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -29,8 +30,8 @@ record BrewTable(
         batches.stream().flatMap(batch -> Stream.of(batch.pour().water(), batch.beverage())));
   }
 
-  static List<BrewTable> of(Plan plan, Certainty certainty, Display display) {
-    RunTimes times = RunTimes.of(plan);
+  static List<BrewTable> of(Plan plan, Certainty certainty, Display display, Words words) {
+    RunTimes times = RunTimes.of(plan, words);
     return plan.coffees().stream()
         .map(coffee -> of(plan, coffee, certainty, times, display))
         .toList();

@@ -1,6 +1,8 @@
 package dev.urnwright.sheet;
 
 import dev.urnwright.event.Event;
+import dev.urnwright.wording.Saying;
+import dev.urnwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -18,19 +20,17 @@ record ClockTime(LocalTime time, Optional<String> day) {
   private static final long MINUTES_PER_HOUR = 60;
 
   /** A time on an event's clock, whose day is the epoch when the event has no date. */
-  static ClockTime of(Event event, LocalDateTime at) {
+  static ClockTime of(Event event, LocalDateTime at, Words words) {
     long days = ChronoUnit.DAYS.between(event.date().orElse(LocalDate.EPOCH), at.toLocalDate());
-    return new ClockTime(at.toLocalTime().truncatedTo(ChronoUnit.MINUTES), inWords(days));
+    return new ClockTime(at.toLocalTime().truncatedTo(ChronoUnit.MINUTES), inWords(days, words));
   }
 
-  private static Optional<String> inWords(long days) {
-    if (days == 0) {
-      return Optional.empty();
-    }
-    if (Math.abs(days) == 1) {
-      return Optional.of(days < 0 ? "day before" : "day after");
-    }
-    return Optional.of(Math.abs(days) + "\u00a0days " + (days < 0 ? "before" : "after"));
+  private static Optional<String> inWords(long days, Words words) {
+    return days == 0
+        ? Optional.empty()
+        : Optional.of(
+            words.text(
+                Saying.of(days < 0 ? "day.before" : "day.after").with("days", Math.abs(days))));
   }
 
   /** How long something takes, to the nearest minute: {@code 18 min}, {@code 2 h 5 min}. */

@@ -8,6 +8,8 @@ import dev.urnwright.plan.OnTheDay.Pour;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
+import dev.urnwright.wording.Counted;
+import dev.urnwright.wording.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,15 +28,15 @@ record CorrectionTable(CoffeeTag coffee, Figure sure, List<Column> groups, List<
   /** What fits across a page in type that is read at arm's length. */
   private static final int LETTERS_ACROSS = 46;
 
-  static List<CorrectionTable> of(Plan plan, Certainty certainty, Display display) {
+  static List<CorrectionTable> of(Plan plan, Certainty certainty, Display display, Words words) {
     List<CorrectionTable> tables = new ArrayList<>();
     for (CoffeePlan coffee : plan.coffees()) {
       if (!coffee.onTheDay().corrections().isEmpty()) {
         List<Column> columns =
-            coffee.groups().stream().map(group -> Column.of(group, display)).toList();
+            coffee.groups().stream().map(group -> Column.of(group, display, words)).toList();
         List<Row> rows =
             coffee.onTheDay().corrections().stream()
-                .map(row -> Row.of(row, coffee.groups(), display))
+                .map(row -> Row.of(row, coffee.groups(), display, words))
                 .toList();
         for (Columns.Span span : Columns.split(columns.size(), across(rows))) {
           tables.add(
@@ -71,18 +73,12 @@ record CorrectionTable(CoffeeTag coffee, Figure sure, List<Column> groups, List<
    * @param wanted its strength
    * @param fills how many dispensers take this, all alike
    */
-  record Column(Name group, Figure wanted, int fills) {
-    static Column of(GroupPlan group, Display display) {
+  record Column(Name group, Figure wanted, Counted fills) {
+    static Column of(GroupPlan group, Display display, Words words) {
       return new Column(
           new Name(group.group().name()),
           display.strength(group.group().strength()),
-          group.fills().size());
-    }
-
-    /** In the singular, or not. */
-    String dispensers() {
-      Count count = new Count(fills, "dispenser");
-      return fills == 1 ? count.toString() : "each of " + count;
+          words.count(group.fills().size()));
     }
   }
 
@@ -94,12 +90,13 @@ record CorrectionTable(CoffeeTag coffee, Figure sure, List<Column> groups, List<
    * @param pours for each group
    */
   record Row(Figure reading, boolean planned, List<PourText> pours) {
-    static Row of(Correction correction, List<GroupPlan> groups, Display display) {
+    static Row of(Correction correction, List<GroupPlan> groups, Display display, Words words) {
       return new Row(
           display.strength(correction.reading()),
           correction.planned(),
           IntStream.range(0, groups.size())
-              .mapToObj(at -> PourText.of(correction.pours().get(at), groups.get(at), display))
+              .mapToObj(
+                  at -> PourText.of(correction.pours().get(at), groups.get(at), display, words))
               .toList());
     }
 
@@ -117,20 +114,18 @@ record CorrectionTable(CoffeeTag coffee, Figure sure, List<Column> groups, List<
    * @param weaker the strength, when even undiluted it falls short of what the group wants
    */
   record PourText(
-      Figure concentrate, Figure bypass, Optional<Count> cupsShort, Optional<Figure> weaker) {
+      Figure concentrate, Figure bypass, Optional<Counted> cupsShort, Optional<Figure> weaker) {
     /** What no refractometer tells apart, as a fraction. */
     private static final double SAME_STRENGTH = 0.0001;
 
-    static PourText of(Pour pour, GroupPlan group, Display display) {
+    static PourText of(Pour pour, GroupPlan group, Display display, Words words) {
       boolean weak =
           pour.strength().fraction() < group.group().strength().fraction() - SAME_STRENGTH
               && pour.bypass().isZero();
       return new PourText(
           display.mass(pour.concentrate()),
           display.mass(pour.bypass()),
-          pour.cupsShort() == 0
-              ? Optional.empty()
-              : Optional.of(new Count(pour.cupsShort(), "cup")),
+          pour.cupsShort() == 0 ? Optional.empty() : Optional.of(words.count(pour.cupsShort())),
           weak ? Optional.of(display.strength(pour.strength())) : Optional.empty());
     }
 

@@ -1,10 +1,13 @@
 package dev.urnwright.sheet;
 
+import static java.util.stream.Collectors.joining;
+
 import dev.urnwright.plan.Costs;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.ShoppingLine;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
+import dev.urnwright.wording.Words;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,14 +26,15 @@ record CostSheet(
     Total total,
     Optional<String> leftOut,
     Optional<PriceText> price) {
-  static Optional<CostSheet> of(Plan plan, Display display) {
-    return plan.costs().map(costs -> of(plan, costs, display));
+  static Optional<CostSheet> of(Plan plan, Display display, Words words) {
+    return plan.costs().map(costs -> of(plan, costs, display, words));
   }
 
-  private static CostSheet of(Plan plan, Costs costs, Display display) {
+  private static CostSheet of(Plan plan, Costs costs, Display display, Words words) {
     return new CostSheet(
         plan.shopping().stream()
-            .flatMap(line -> line.packs().flatMap(packs -> row(line, packs, display)).stream())
+            .flatMap(
+                line -> line.packs().flatMap(packs -> row(line, packs, display, words)).stream())
             .toList(),
         costs.others().stream()
             .map(other -> new Row(new Name(other.item()), "", "", display.money(other.cost())))
@@ -41,17 +45,19 @@ record CostSheet(
             costs.heads().cups(),
             display.money(costs.perGuest()),
             costs.heads().guests()),
-        Optional.of(String.join(", ", costs.leftOut())).filter(names -> !names.isEmpty()),
+        Optional.of(costs.unpriced().stream().map(words::text).collect(joining(", ")))
+            .filter(names -> !names.isEmpty()),
         costs.quote().map(quote -> PriceText.of(quote, display)));
   }
 
-  private static Optional<Row> row(ShoppingLine line, ShoppingLine.Packs packs, Display display) {
+  private static Optional<Row> row(
+      ShoppingLine line, ShoppingLine.Packs packs, Display display, Words words) {
     return packs
         .cost()
         .map(
             cost ->
                 new Row(
-                    new Name(line.item()),
+                    new Name(words.text(line.what())),
                     packs.count() + " × " + display.amount(packs.size()),
                     display.money(packs.price().orElseThrow()).toString(),
                     display.money(cost)));

@@ -10,6 +10,8 @@ import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
 import dev.urnwright.quantity.Temperature;
+import dev.urnwright.wording.Counted;
+import dev.urnwright.wording.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -46,23 +48,30 @@ record FillTable(
     return fills.size() <= FEW;
   }
 
-  static List<FillTable> of(Plan plan, Certainty certainty, Display display) {
-    RunTimes times = RunTimes.of(plan);
-    return plan.groups().stream().map(group -> of(plan, group, certainty, times, display)).toList();
+  static List<FillTable> of(Plan plan, Certainty certainty, Display display, Words words) {
+    RunTimes times = RunTimes.of(plan, words);
+    return plan.groups().stream()
+        .map(group -> of(plan, group, certainty, times, display, words))
+        .toList();
   }
 
   private static FillTable of(
-      Plan plan, GroupPlan group, Certainty certainty, RunTimes times, Display display) {
+      Plan plan,
+      GroupPlan group,
+      Certainty certainty,
+      RunTimes times,
+      Display display,
+      Words words) {
     CoffeeTag coffee = CoffeeTag.of(group.coffee());
     return new FillTable(
         new Name(group.group().name()),
         coffee,
         new Serving(
-            ServiceText.of(plan.event(), group.group()),
-            new Count(group.demand().cups(), "cup"),
+            ServiceText.of(plan.event(), group.group(), words),
+            words.count(group.demand().cups()),
             display.temperature(filledAt(plan, group)),
             Optional.of(group.taps()).filter(taps -> taps > 1)),
-        StrengthPair.of(group, certainty, display),
+        StrengthPair.of(group, certainty, display, words),
         Iced.of(group, display),
         group.fills().stream()
             .map(fill -> FillRow.of(fill, coffee, certainty.of(fill), times, display))
@@ -86,7 +95,8 @@ record FillTable(
    * @param filledAt how warm concentrate and water go in
    * @param sideBySide how many dispensers stand open at the same time, when several do
    */
-  record Serving(ServiceText service, Count cups, Figure filledAt, Optional<Integer> sideBySide) {}
+  record Serving(
+      ServiceText service, Counted cups, Figure filledAt, Optional<Integer> sideBySide) {}
 
   /**
    * Served over ice.

@@ -2,6 +2,12 @@ package dev.urnwright.sheet;
 
 import dev.urnwright.event.Event;
 import dev.urnwright.event.Paper;
+import dev.urnwright.event.Print;
+import dev.urnwright.wording.Words;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -10,20 +16,35 @@ import java.util.Optional;
  * @param event the event's name
  * @param date its day in words, when given
  * @param paper the style sheet's word for the paper
+ * @param language its tag
  */
-public record Heading(Name event, Optional<String> date, String paper) {
+public record Heading(Name event, Optional<String> date, String paper, String language) {
   /** Two lines of the running head. */
   private static final int HEAD_LETTERS = 110;
 
-  static Heading of(Event event) {
+  static Heading of(Event event, Words words) {
+    return of(event.name(), event.date().map(date -> inWords(date, words)), event.print(), words);
+  }
+
+  static Heading of(String name, Optional<String> date, Print print, Words words) {
     return new Heading(
-        new Name(event.name()),
-        event.date().map(DayWords::of),
-        event.print().paper() == Paper.A4 ? "A4" : "letter");
+        new Name(name),
+        date,
+        print.paper() == Paper.A4 ? "A4" : "letter",
+        words.locale().toLanguageTag());
   }
 
   /** The event's name, cut where the running head has no room for more. */
   public String running() {
     return event.shortenedTo(HEAD_LETTERS);
+  }
+
+  /** Spelt out, since 04/05 is April to some and May to others. */
+  private static String inWords(LocalDate date, Words words) {
+    DateTimeFormatter format =
+        words.locale().getLanguage().equals(Locale.ENGLISH.getLanguage())
+            ? DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH)
+            : DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(words.locale());
+    return format.format(date);
   }
 }

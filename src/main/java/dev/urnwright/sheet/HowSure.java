@@ -5,6 +5,7 @@ import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.StrengthAccount;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
+import dev.urnwright.wording.Words;
 import java.util.List;
 
 /**
@@ -19,21 +20,21 @@ import java.util.List;
 record HowSure(
     CoffeeTag coffee, Name group, Figure plusMinus, List<SourceRow> sources, String advice) {
   /** One for each coffee of which something is unsure. */
-  static List<HowSure> of(Plan plan, Certainty certainty, Display display) {
+  static List<HowSure> of(Plan plan, Certainty certainty, Display display, Words words) {
     return plan.coffees().stream()
         .map(certainty::of)
         .filter(account -> !account.entries().isEmpty())
-        .map(account -> of(account, display))
+        .map(account -> of(account, display, words))
         .toList();
   }
 
-  private static HowSure of(StrengthAccount account, Display display) {
+  private static HowSure of(StrengthAccount account, Display display, Words words) {
     return new HowSure(
         CoffeeTag.of(account.group().coffee()),
         new Name(account.group().group().name()),
         display.strength(account.cup().plusMinus()),
-        account.entries().stream().map(entry -> SourceRow.of(entry, display)).toList(),
-        account.advice());
+        account.entries().stream().map(entry -> SourceRow.of(entry, display, words)).toList(),
+        account.first().map(words::text).orElse(""));
   }
 
   /**
@@ -45,11 +46,11 @@ record HowSure(
    * @param without how far off the cup might be without it
    */
   record SourceRow(String what, Figure uncertainty, String part, Figure without) {
-    static SourceRow of(StrengthAccount.Entry entry, Display display) {
+    static SourceRow of(StrengthAccount.Entry entry, Display display, Words words) {
       return new SourceRow(
-          entry.source().words(),
+          words.text(entry.source().saying()),
           display.uncertainty(entry.amount(), entry.source().unit()),
-          display.chance(entry.share().fraction()),
+          ChanceText.of(entry.share().fraction(), words),
           display.strength(entry.without().plusMinus()));
     }
   }

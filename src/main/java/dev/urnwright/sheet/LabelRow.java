@@ -6,6 +6,7 @@ import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
+import dev.urnwright.wording.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,12 +20,12 @@ import java.util.Optional;
 record LabelRow(List<Label> labels, boolean half) {
   private static final int ACROSS = 2;
 
-  static List<LabelRow> of(Plan plan, Certainty certainty, Display display) {
-    RunTimes times = RunTimes.of(plan);
+  static List<LabelRow> of(Plan plan, Certainty certainty, Display display, Words words) {
+    RunTimes times = RunTimes.of(plan, words);
     List<Label> labels = new ArrayList<>();
     for (GroupPlan group : plan.groups()) {
       for (Fill fill : group.fills()) {
-        labels.add(Label.of(plan, group, fill, certainty, times, display));
+        labels.add(Label.of(plan, group, fill, certainty, times, display, words));
       }
     }
     List<LabelRow> rows = new ArrayList<>();
@@ -58,13 +59,14 @@ record LabelRow(List<Label> labels, boolean half) {
         Fill fill,
         Certainty certainty,
         RunTimes times,
-        Display display) {
+        Display display,
+        Words words) {
       return new Label(
           fill.id(),
           new Name(group.group().name()),
           CoffeeTag.of(group.coffee()),
-          StrengthPair.of(group, certainty, display),
-          ServiceText.of(plan.event(), group.group()),
+          StrengthPair.of(group, certainty, display, words),
+          ServiceText.of(plan.event(), group.group(), words),
           new Fresh(
               fill.dispenser().flatMap(Dispenser::hold).map(hold -> hold.toMinutes()),
               times.of(fill)));

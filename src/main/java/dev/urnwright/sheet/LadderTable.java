@@ -8,6 +8,7 @@ import dev.urnwright.plan.OnTheDay.TasteLadder;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
+import dev.urnwright.wording.Words;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,12 +31,12 @@ record LadderTable(
     List<RungRow> rungs) {
   private static final int GROUPS_ACROSS = 4;
 
-  static List<LadderTable> of(Plan plan, Certainty certainty, Display display) {
+  static List<LadderTable> of(Plan plan, Certainty certainty, Display display, Words words) {
     List<LadderTable> tables = new ArrayList<>();
     for (CoffeePlan coffee : plan.coffees()) {
       if (!coffee.onTheDay().ladder().rungs().isEmpty()) {
         for (Columns.Span span : Columns.split(coffee.groups().size(), GROUPS_ACROSS)) {
-          tables.add(of(coffee, span, certainty.of(coffee).concentrate(), display));
+          tables.add(of(coffee, span, certainty.of(coffee).concentrate(), display, words));
         }
       }
     }
@@ -48,7 +49,7 @@ record LadderTable(
   }
 
   private static LadderTable of(
-      CoffeePlan coffee, Columns.Span span, Estimate batch, Display display) {
+      CoffeePlan coffee, Columns.Span span, Estimate batch, Display display, Words words) {
     TasteLadder ladder = coffee.onTheDay().ladder();
     return new LadderTable(
         CoffeeTag.of(coffee.coffee()),
@@ -59,7 +60,7 @@ record LadderTable(
             display.strengths(batch.low(), batch.high()),
             display.extraction(coffee.needed().brew().extraction())),
         span.of(coffee.groups()).stream()
-            .map(group -> CorrectionTable.Column.of(group, display))
+            .map(group -> CorrectionTable.Column.of(group, display, words))
             .toList(),
         ladder.rungs().stream().map(rung -> RungRow.of(rung, span, display)).toList());
   }

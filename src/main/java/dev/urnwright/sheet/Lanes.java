@@ -14,6 +14,8 @@ import dev.urnwright.sheet.Timeline.Cut;
 import dev.urnwright.sheet.Timeline.Kind;
 import dev.urnwright.sheet.Timeline.Lane;
 import dev.urnwright.sheet.Timeline.Stretch;
+import dev.urnwright.wording.Saying;
+import dev.urnwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -32,9 +34,11 @@ final class Lanes {
 
   private final Event event;
   private final Run run;
+  private final Words words;
   private final Set<String> decaf = new HashSet<>();
 
-  Lanes(Plan plan, Run run) {
+  Lanes(Plan plan, Run run, Words words) {
+    this.words = words;
     this.event = plan.event();
     this.run = run;
     for (CoffeePlan coffee : plan.coffees()) {
@@ -61,7 +65,7 @@ final class Lanes {
         }
       }
     }
-    Map<String, List<Box>> dispensers = new LinkedHashMap<>();
+    Map<Saying, List<Box>> dispensers = new LinkedHashMap<>();
     run.fills().stream()
         .sorted(
             Comparator.comparingInt(this::kind)
@@ -69,8 +73,11 @@ final class Lanes {
                 .thenComparing(Run.FillTime::unit))
         .forEach(
             time ->
-                dispensers.computeIfAbsent(time.unit(), unit -> new ArrayList<>()).add(box(time)));
-    dispensers.forEach((unit, boxes) -> lanes.add(new Lane(Kind.DISPENSER, new Name(unit), boxes)));
+                dispensers
+                    .computeIfAbsent(time.called(), unit -> new ArrayList<>())
+                    .add(box(time)));
+    dispensers.forEach(
+        (unit, boxes) -> lanes.add(new Lane(Kind.DISPENSER, new Name(words.text(unit)), boxes)));
     return lanes;
   }
 

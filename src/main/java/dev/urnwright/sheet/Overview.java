@@ -7,6 +7,8 @@ import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
+import dev.urnwright.wording.Counted;
+import dev.urnwright.wording.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -25,10 +27,14 @@ record Overview(List<CoffeeBlock> coffees, List<GroupRow> groups) {
     return groups.size() <= FEW;
   }
 
-  static Overview of(Plan plan, Certainty certainty, Display display) {
+  static Overview of(Plan plan, Certainty certainty, Display display, Words words) {
     return new Overview(
-        plan.coffees().stream().map(coffee -> CoffeeBlock.of(coffee, certainty, display)).toList(),
-        plan.groups().stream().map(group -> GroupRow.of(plan, group, certainty, display)).toList());
+        plan.coffees().stream()
+            .map(coffee -> CoffeeBlock.of(coffee, certainty, display, words))
+            .toList(),
+        plan.groups().stream()
+            .map(group -> GroupRow.of(plan, group, certainty, display, words))
+            .toList());
   }
 
   /**
@@ -40,10 +46,10 @@ record Overview(List<CoffeeBlock> coffees, List<GroupRow> groups) {
    * @param ratios by their names
    */
   record CoffeeBlock(CoffeeTag coffee, Tiles tiles, WaterWent went, Ratios ratios) {
-    static CoffeeBlock of(CoffeePlan plan, Certainty certainty, Display display) {
+    static CoffeeBlock of(CoffeePlan plan, Certainty certainty, Display display, Words words) {
       return new CoffeeBlock(
           CoffeeTag.of(plan.coffee()),
-          Tiles.of(plan, display),
+          Tiles.of(plan, display, words),
           WaterWent.of(plan.brewed().brew(), display),
           Ratios.of(plan.needed(), certainty.of(plan).concentrate(), display));
     }
@@ -71,7 +77,7 @@ record Overview(List<CoffeeBlock> coffees, List<GroupRow> groups) {
       return Widths.ofTiles(Stream.of(dose, brewWater, concentrate, bypass));
     }
 
-    static Tiles of(CoffeePlan plan, Display display) {
+    static Tiles of(CoffeePlan plan, Display display, Words words) {
       Blend filled = plan.filled();
       return new Tiles(
           display.mass(plan.brewed().brew().dose()),
@@ -81,7 +87,7 @@ record Overview(List<CoffeeBlock> coffees, List<GroupRow> groups) {
           filled.ice().isZero() ? Optional.empty() : Optional.of(display.mass(filled.ice())),
           new Counts(
               plan.batches().size(),
-              new Count(plan.fills().size(), "dispenser"),
+              words.count(plan.fills().size()),
               plan.groups().stream().mapToInt(group -> group.demand().cups()).sum()));
     }
   }
@@ -93,7 +99,7 @@ record Overview(List<CoffeeBlock> coffees, List<GroupRow> groups) {
    * @param fills dispensers filled
    * @param cups poured
    */
-  record Counts(int batches, Count fills, int cups) {}
+  record Counts(int batches, Counted fills, int cups) {}
 
   /**
    * One coffee of one group.
@@ -106,13 +112,14 @@ record Overview(List<CoffeeBlock> coffees, List<GroupRow> groups) {
    */
   record GroupRow(
       Name name, CoffeeTag coffee, Cups cups, StrengthPair strength, ServiceText service) {
-    static GroupRow of(Plan plan, GroupPlan group, Certainty certainty, Display display) {
+    static GroupRow of(
+        Plan plan, GroupPlan group, Certainty certainty, Display display, Words words) {
       return new GroupRow(
           new Name(group.group().name()),
           CoffeeTag.of(group.coffee()),
           new Cups(group.demand().cups(), display.volume(group.group().cup().poured())),
-          StrengthPair.of(group, certainty, display),
-          ServiceText.of(plan.event(), group.group()));
+          StrengthPair.of(group, certainty, display, words),
+          ServiceText.of(plan.event(), group.group(), words));
     }
   }
 

@@ -3,6 +3,7 @@ package dev.urnwright.sheet;
 import dev.urnwright.plan.PackingLine;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
+import dev.urnwright.wording.Words;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -14,16 +15,16 @@ import java.util.Optional;
  * @param rows what to take along
  */
 record PackingPart(String title, List<Row> rows) {
-  static List<PackingPart> of(Plan plan, Display display) {
+  static List<PackingPart> of(Plan plan, Display display, Words words) {
     List<PackingLine> lines = plan.packing();
     return Arrays.stream(PackingLine.Part.values())
         .map(
             part ->
                 new PackingPart(
-                    part.saying().toString(),
+                    words.text(part.saying()),
                     lines.stream()
                         .filter(line -> line.part() == part)
-                        .map(line -> Row.of(line, display))
+                        .map(line -> Row.of(line, display, words))
                         .toList()))
         .filter(part -> !part.rows().isEmpty())
         .toList();
@@ -37,8 +38,11 @@ record PackingPart(String title, List<Row> rows) {
    * @param detail numbers, circuits, stations; may be empty
    */
   record Row(Name item, Optional<String> amount, String detail) {
-    private static Row of(PackingLine line, Display display) {
-      return new Row(new Name(line.item()), line.amount().map(display::amount), line.detail());
+    private static Row of(PackingLine line, Display display, Words words) {
+      return new Row(
+          new Name(words.text(line.what())),
+          line.amount().map(display::amount),
+          line.how().map(words::text).orElse(""));
     }
   }
 }

@@ -4,6 +4,7 @@ import dev.urnwright.event.Event;
 import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
+import dev.urnwright.wording.Words;
 import java.util.List;
 import java.util.Optional;
 
@@ -84,31 +85,36 @@ public record PrepView(Heading heading, Before before, OnTheDaySheets onTheDay, 
     return before.run().map(RunSheet::timelines).orElse(List.of());
   }
 
-  /** Arranges a plan, every quantity written for the event's units and scale. */
-  public static PrepView of(Plan plan) {
+  /**
+   * Arranges a plan, every quantity written for the event's units and scale.
+   *
+   * @param words in which it is written
+   */
+  public static PrepView of(Plan plan, Words words) {
     Event event = plan.event();
-    Display display = new Display(event.print().units(), event.equipment().scaleStep());
+    Display display =
+        new Display(event.print().units(), event.equipment().scaleStep(), words.style());
     Certainty certainty = plan.certainty();
     return new PrepView(
-        Heading.of(event),
+        Heading.of(event, words),
         new Before(
-            Overview.of(plan, certainty, display),
-            RunSheet.of(plan, display),
-            BrewTable.of(plan, certainty, display),
-            FillTable.of(plan, certainty, display)),
+            Overview.of(plan, certainty, display, words),
+            RunSheet.of(plan, display, words),
+            BrewTable.of(plan, certainty, display, words),
+            FillTable.of(plan, certainty, display, words)),
         new OnTheDaySheets(
-            CorrectionTable.of(plan, certainty, display),
-            LadderTable.of(plan, certainty, display),
+            CorrectionTable.of(plan, certainty, display, words),
+            LadderTable.of(plan, certainty, display, words),
             ChartView.of(plan, display),
-            HowSure.of(plan, certainty, display)),
+            HowSure.of(plan, certainty, display, words)),
         new Closing(
-            ShoppingRow.of(plan, display),
-            Remarks.of(plan),
-            LabelRow.of(plan, certainty, display),
+            ShoppingRow.of(plan, display, words),
+            Remarks.of(plan.cautions(), plan.notes(), words),
+            LabelRow.of(plan, certainty, display, words),
             new Purchasing(
-                PackingPart.of(plan, display),
+                PackingPart.of(plan, display, words),
                 CardRow.of(plan),
-                CostSheet.of(plan, display),
-                QuoteSheet.of(plan, display))));
+                CostSheet.of(plan, display, words),
+                QuoteSheet.of(plan, display, words))));
   }
 }

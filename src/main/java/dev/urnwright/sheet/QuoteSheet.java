@@ -5,6 +5,8 @@ import dev.urnwright.plan.Costs;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
+import dev.urnwright.wording.Saying;
+import dev.urnwright.wording.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -20,22 +22,30 @@ import java.util.stream.Collectors;
  */
 record QuoteSheet(
     List<Row> served, long guests, long cups, Optional<String> extras, PriceText price) {
-  static Optional<QuoteSheet> of(Plan plan, Display display) {
+  static Optional<QuoteSheet> of(Plan plan, Display display, Words words) {
     return plan.costs()
-        .flatMap(costs -> costs.quote().map(quote -> of(plan, costs, quote, display)));
+        .flatMap(costs -> costs.quote().map(quote -> of(plan, costs, quote, display, words)));
   }
 
-  private static QuoteSheet of(Plan plan, Costs costs, Costs.Quote quote, Display display) {
+  private static QuoteSheet of(
+      Plan plan, Costs costs, Costs.Quote quote, Display display, Words words) {
     String extras =
         plan.event().purchases().supplies().stream()
             .filter(Supply::isFood)
             .map(
                 supply ->
-                    supply.name()
-                        + supply.allergens().map(each -> " (contains: " + each + ")").orElse(""))
+                    supply
+                        .allergens()
+                        .map(
+                            each ->
+                                words.text(
+                                    Saying.of("quote.extra")
+                                        .with("food", supply.name())
+                                        .with("allergens", each)))
+                        .orElse(supply.name()))
             .collect(Collectors.joining("; "));
     return new QuoteSheet(
-        plan.groups().stream().map(group -> Row.of(plan, group, display)).toList(),
+        plan.groups().stream().map(group -> Row.of(plan, group, display, words)).toList(),
         costs.heads().guests(),
         costs.heads().cups(),
         Optional.of(extras).filter(text -> !text.isEmpty()),
@@ -53,14 +63,14 @@ record QuoteSheet(
    * @param service where and when
    */
   record Row(Name name, CoffeeTag coffee, int cups, String cup, boolean iced, ServiceText service) {
-    private static Row of(Plan plan, GroupPlan group, Display display) {
+    private static Row of(Plan plan, GroupPlan group, Display display, Words words) {
       return new Row(
           new Name(group.group().name()),
           CoffeeTag.of(group.coffee()),
           group.demand().cups(),
           display.volume(group.group().cup().size()).toString(),
           group.group().ice().isPresent(),
-          ServiceText.of(plan.event(), group.group()));
+          ServiceText.of(plan.event(), group.group(), words));
     }
   }
 }

@@ -1,7 +1,7 @@
 package dev.urnwright.sheet;
 
 import dev.urnwright.event.Note;
-import dev.urnwright.plan.Plan;
+import dev.urnwright.wording.Words;
 import java.util.List;
 
 /**
@@ -11,9 +11,11 @@ import java.util.List;
  * @param notes assumptions made and defaults used
  */
 record Remarks(List<String> cautions, List<String> notes) {
-  static Remarks of(Plan plan) {
-    return new Remarks(
-        plan.cautions().stream().map(Note::text).toList(),
-        plan.notes().stream().map(Note::text).toList());
+  static Remarks of(List<Note> cautions, List<Note> notes, Words words) {
+    return new Remarks(in(words, cautions), in(words, notes));
+  }
+
+  private static List<String> in(Words words, List<Note> notes) {
+    return notes.stream().map(Note::saying).map(words::text).toList();
   }
 }

@@ -2,11 +2,11 @@ package dev.urnwright.sheet;
 
 import dev.urnwright.day.MeasuredBatch;
 import dev.urnwright.quantity.Display;
-import dev.urnwright.quantity.Money;
 import dev.urnwright.report.EventReport;
 import dev.urnwright.report.EventReport.BatchReport;
 import dev.urnwright.report.EventReport.CoffeeReport;
 import dev.urnwright.report.EventReport.GroupReport;
+import dev.urnwright.wording.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -82,13 +82,19 @@ public record ReportView(Heading heading, List<Part> coffees) {
   public record GroupRow(
       Name group, Both guests, Both cups, String cameBack, Optional<String> cost) {}
 
-  /** Arranges a report, every quantity written for the event's units and scale. */
-  public static ReportView of(EventReport report) {
+  /**
+   * Arranges a report, every quantity written for the event's units and scale.
+   *
+   * @param words in which it is written
+   */
+  public static ReportView of(EventReport report, Words words) {
     Display display =
         new Display(
-            report.plan().event().print().units(), report.plan().event().equipment().scaleStep());
+            report.plan().event().print().units(),
+            report.plan().event().equipment().scaleStep(),
+            words.style());
     return new ReportView(
-        Heading.of(report.plan().event()),
+        Heading.of(report.plan().event(), words),
         report.coffees().stream().map(coffee -> part(coffee, display)).toList());
   }
 
@@ -99,7 +105,7 @@ public record ReportView(Heading heading, List<Part> coffees) {
         coffee.batches().stream().map(batch -> batch(batch, display)).toList(),
         coffee.groups().stream().map(group -> group(group, display)).toList(),
         weighed ? display.mass(coffee.cameBack()).toString() : UNKNOWN,
-        coffee.costOfLeftOver().map(Money::toString));
+        coffee.costOfLeftOver().map(cost -> display.money(cost).toString()));
   }
 
   private static BatchRow batch(BatchReport batch, Display display) {
@@ -110,9 +116,13 @@ public record ReportView(Heading heading, List<Part> coffees) {
     return new BatchRow(
         batch.planned().id(),
         both(display.mass(plan.dose()), was.map(b -> display.mass(b.weighed().dose()))),
-        both(display.mass(plan.water()), was.map(b -> display.mass(b.weighed().brewWater()))),
+        both(
+            display.mass(plan.water()),
+            was.map(b -> display.mass(b.weighed().brewWater()))),
         both(display.mass(plan.beverage()), weighed.map(b -> display.mass(b.beverage()))),
-        both(display.strength(plan.strength()), read.map(b -> display.strength(b.strength()))),
+        both(
+            display.strength(plan.strength()),
+            read.map(b -> display.strength(b.strength()))),
         both(
             display.extraction(plan.extraction()),
             read.map(b -> display.extraction(b.extraction()))),
@@ -134,6 +144,6 @@ public record ReportView(Heading heading, List<Part> coffees) {
             plan.demand().cups(),
             group.served().map(s -> String.format(Locale.ROOT, "%.0f", s.cupsPoured()))),
         group.served().map(s -> display.mass(s.cameBack()).toString()).orElse(UNKNOWN),
-        group.served().flatMap(s -> s.cost()).map(Money::toString));
+        group.served().flatMap(s -> s.cost()).map(cost -> display.money(cost).toString()));
   }
 }

@@ -6,6 +6,7 @@ import dev.urnwright.plan.Run.Action;
 import dev.urnwright.plan.Run.ActionKind;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
+import dev.urnwright.wording.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -28,24 +29,24 @@ record RunSheet(
     List<HeaterRow> heaters,
     List<ActionRow> actions,
     List<TimelineView> timelines) {
-  static Optional<RunSheet> of(Plan plan, Display display) {
-    return plan.run().map(run -> of(plan, run, display));
+  static Optional<RunSheet> of(Plan plan, Display display, Words words) {
+    return plan.run().map(run -> of(plan, run, display, words));
   }
 
-  private static RunSheet of(Plan plan, Run run, Display display) {
+  private static RunSheet of(Plan plan, Run run, Display display, Words words) {
     return new RunSheet(
-        Summary.of(plan, run),
+        Summary.of(plan, run, words),
         WaterTotals.of(run.water(), display),
-        run.heaters().stream().map(heater -> HeaterRow.of(plan, heater)).toList(),
-        actions(plan, run),
-        TimelineView.of(plan));
+        run.heaters().stream().map(heater -> HeaterRow.of(plan, heater, words)).toList(),
+        actions(plan, run, words),
+        TimelineView.of(plan, words));
   }
 
-  private static List<ActionRow> actions(Plan plan, Run run) {
+  private static List<ActionRow> actions(Plan plan, Run run, Words words) {
     List<ActionRow> rows = new ArrayList<>();
     Optional<Action> before = Optional.empty();
     for (Action action : run.actions()) {
-      rows.add(ActionRow.of(plan, action, before));
+      rows.add(ActionRow.of(plan, action, before, words));
       before = Optional.of(action);
     }
     return rows;
@@ -70,17 +71,17 @@ record RunSheet(
     private static final Set<ActionKind> OF_FULL_DISPENSERS =
         EnumSet.of(ActionKind.CARRY, ActionKind.COLLECT, ActionKind.DISCARD);
 
-    static Summary of(Plan plan, Run run) {
+    static Summary of(Plan plan, Run run, Words words) {
       return new Summary(
           run.actions().stream()
               .filter(action -> !OF_FULL_DISPENSERS.contains(action.kind()))
               .findFirst()
-              .map(a -> ClockTime.of(plan.event(), a.at())),
+              .map(a -> ClockTime.of(plan.event(), a.at(), words)),
           plan.batches().stream()
               .flatMap(batch -> run.timeOf(batch).stream())
               .map(Run.BatchTime::start)
               .min(Comparator.naturalOrder())
-              .map(start -> ClockTime.of(plan.event(), start)),
+              .map(start -> ClockTime.of(plan.event(), start, words)),
           ClockTime.length(run.quality().meanAge()),
           ClockTime.length(run.quality().greatestAge()),
           run.crew()
@@ -89,8 +90,8 @@ record RunSheet(
                   most ->
                       new Busiest(
                           most.people(),
-                          ClockTime.of(plan.event(), most.from()),
-                          ClockTime.of(plan.event(), most.until()))));
+                          ClockTime.of(plan.event(), most.from(), words),
+                          ClockTime.of(plan.event(), most.until(), words))));
     }
   }
 
@@ -131,11 +132,11 @@ record RunSheet(
    * @param toHeat how long a full one takes
    */
   record HeaterRow(Name name, ClockTime on, ClockTime hot, String toHeat) {
-    static HeaterRow of(Plan plan, Run.HeaterTime heater) {
+    static HeaterRow of(Plan plan, Run.HeaterTime heater, Words words) {
       return new HeaterRow(
           new Name(heater.name()),
-          ClockTime.of(plan.event(), heater.on()),
-          ClockTime.of(plan.event(), heater.hot()),
+          ClockTime.of(plan.event(), heater.on(), words),
+          ClockTime.of(plan.event(), heater.hot(), words),
           ClockTime.length(heater.toHeat()));
     }
   }

@@ -7,6 +7,7 @@ import dev.urnwright.plan.Batch;
 import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.Run;
+import dev.urnwright.wording.Words;
 import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.Map;
@@ -21,9 +22,11 @@ import java.util.stream.Collectors;
  * @param event on whose day the times are
  * @param batches by their ids
  * @param fills by their ids
+ * @param words for what has no name
  */
-record RunTimes(Event event, Map<String, Run.BatchTime> batches, Map<String, Run.FillTime> fills) {
-  static RunTimes of(Plan plan) {
+record RunTimes(
+    Event event, Map<String, Run.BatchTime> batches, Map<String, Run.FillTime> fills, Words words) {
+  static RunTimes of(Plan plan, Words words) {
     return new RunTimes(
         plan.event(),
         plan.run().stream()
@@ -31,7 +34,8 @@ record RunTimes(Event event, Map<String, Run.BatchTime> batches, Map<String, Run
             .collect(Collectors.toMap(time -> time.batch().id(), Function.identity())),
         plan.run().stream()
             .flatMap(run -> run.fills().stream())
-            .collect(Collectors.toMap(time -> time.fill().id(), Function.identity())));
+            .collect(Collectors.toMap(time -> time.fill().id(), Function.identity())),
+        words);
   }
 
   Optional<Brewing> of(Batch batch) {
@@ -44,12 +48,15 @@ record RunTimes(Event event, Map<String, Run.BatchTime> batches, Map<String, Run
         .map(
             time ->
                 new Pouring(
-                    new Name(time.unit()),
+                    new Name(words.text(time.called())),
                     oldest(fill),
                     clock(time.filled()),
                     clock(time.due()),
                     clock(time.useBy()),
-                    Optional.of(time.tap()).filter(Run.Tap::hasOthers).map(Run.Tap::toString)));
+                    Optional.of(time.tap())
+                        .filter(Run.Tap::hasOthers)
+                        .map(Run.Tap::saying)
+                        .map(words::text)));
   }
 
   /** Coffee of several batches is as old as its oldest. */
@@ -62,7 +69,7 @@ record RunTimes(Event event, Map<String, Run.BatchTime> batches, Map<String, Run
   }
 
   private ClockTime clock(LocalDateTime at) {
-    return ClockTime.of(event, at);
+    return ClockTime.of(event, at, words);
   }
 
   /**

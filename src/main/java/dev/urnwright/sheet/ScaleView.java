@@ -1,12 +1,13 @@
 package dev.urnwright.sheet;
 
 import dev.urnwright.event.BrewProfile.ReferenceBrew;
-import dev.urnwright.event.Note;
-import dev.urnwright.event.Paper;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
+import dev.urnwright.quantity.NumberStyle;
 import dev.urnwright.scale.Recipe;
 import dev.urnwright.scale.Scaled;
+import dev.urnwright.wording.Saying;
+import dev.urnwright.wording.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,58 +29,61 @@ public record ScaleView(
     RecipeCard recipe,
     List<BatchLine> rows,
     List<Fact> facts,
-    List<Scaled.Advice> advice,
+    List<AdviceLine> advice,
     List<TrialLine> trials,
     Remarks remarks) {
   private static final int MOST_ROWS = 4;
 
-  /** Arranges a scaled brew, every quantity written for its units and scale. */
-  public static ScaleView of(Scaled scaled) {
-    Display display = new Display(scaled.request().print().units(), scaled.request().scaleStep());
+  /**
+   * Arranges a scaled brew, every quantity written for its units and scale.
+   *
+   * @param words in which it is written
+   */
+  public static ScaleView of(Scaled scaled, Words words) {
+    Display display =
+        new Display(scaled.request().print().units(), scaled.request().scaleStep(), words.style());
     return new ScaleView(
-        new Heading(
-            new Name(scaled.request().name()),
-            Optional.empty(),
-            scaled.request().print().paper() == Paper.A4 ? "A4" : "letter"),
+        Heading.of(scaled.request().name(), Optional.empty(), scaled.request().print(), words),
         RecipeCard.of(scaled, display),
         IntStream.rangeClosed(1, Math.min(MOST_ROWS, Math.max(2, scaled.recipe().batches())))
             .mapToObj(BatchLine::new)
             .toList(),
-        facts(scaled, display),
-        scaled.advice(),
-        TrialLine.of(scaled, display),
-        new Remarks(
-            scaled.cautions().stream().map(Note::text).toList(),
-            scaled.notes().stream().map(Note::text).toList()));
+        facts(scaled, display, words),
+        scaled.advice().stream()
+            .map(each -> new AdviceLine(words.text(each.what()), words.text(each.why())))
+            .toList(),
+        TrialLine.of(scaled, display, words),
+        Remarks.of(scaled.cautions(), scaled.notes(), words));
   }
 
-  private static List<Fact> facts(Scaled scaled, Display display) {
+  private static List<Fact> facts(Scaled scaled, Display display, Words words) {
     Recipe recipe = scaled.recipe();
     ReferenceBrew reference = scaled.request().reference().brew();
+    Display plain = display.in(NumberStyle.ENGLISH);
     List<Fact> facts = new ArrayList<>();
     facts.add(
         new Fact(
-            "Dose",
+            words.text("fact.dose"),
             display.mass(reference.dose()).toString(),
             display.mass(recipe.brew().dose()).toString()));
     facts.add(
         new Fact(
-            "Brew water",
+            words.text("fact.brew-water"),
             display.mass(reference.water()).toString(),
             display.mass(recipe.brew().water()).toString()));
     facts.add(
         new Fact(
-            "Brew ratio",
+            words.text("fact.brew-ratio"),
             display.ratio(scaled.referenceRatio()),
             display.ratio(recipe.brew().ratio())));
     facts.add(
         new Fact(
-            "Total water to coffee",
+            words.text("fact.total-water"),
             display.ratio(scaled.referenceRatio()),
             display.ratio(recipe.totalWaterToCoffee())));
     facts.add(
         new Fact(
-            "Extraction",
+            words.text("fact.extraction"),
             display.extraction(scaled.referenceExtraction()).toString(),
             display.extraction(recipe.brew().extraction()).toString()));
     recipe
@@ -88,7 +92,7 @@ public record ScaleView(
             bed ->
                 facts.add(
                     new Fact(
-                        "Depth of the dry bed",
+                        words.text("fact.depth"),
                         scaled.referenceDepth().map(d -> display.length(d).toString()).orElse("–"),
                         display.length(bed.depth()).toString())));
     recipe
@@ -97,14 +101,16 @@ public record ScaleView(
             contact ->
                 facts.add(
                     new Fact(
-                        "Contact time",
+                        words.text("fact.contact"),
                         scaled
                             .request()
                             .reference()
                             .contact()
                             .map(time -> display.duration(time).toString())
                             .orElse("–"),
-                        "about " + display.duration(contact.expected()))));
+                        words.text(
+                            Saying.of("fact.about")
+                                .with("time", plain.duration(contact.expected()))))));
     return facts;
   }
 
@@ -206,7 +212,8 @@ public record ScaleView(
    * @param brewed the same as brewed
    */
   record TrialLine(int number, Figure dose, String ratio, String forecast, String brewed) {
-    static List<TrialLine> of(Scaled scaled, Display display) {
+    static List<TrialLine> of(Scaled scaled, Display display, Words words) {
+      Display plain = display.in(NumberStyle.ENGLISH);
       return IntStream.range(0, scaled.trials().size())
           .mapToObj(
               i -> {
@@ -215,17 +222,28 @@ public record ScaleView(
                     i + 1,
                     display.mass(result.trial().brew().dose()),
                     display.ratio(result.ratio()),
-                    outcome(result.forecast(), display),
-                    outcome(result.brewed(), display));
+                    words.text(outcome(result.forecast(), plain)),
+                    words.text(outcome(result.brewed(), plain)));
               })
           .toList();
     }
 
-    private static String outcome(Scaled.Outcome outcome, Display display) {
-      return outcome.beverage().map(mass -> display.mass(mass) + " at ").orElse("")
-          + display.strength(outcome.strength())
-          + ", extraction "
-          + display.extraction(outcome.extraction());
+    /** A saying's figures are written in the style of its words. */
+    private static Saying outcome(Scaled.Outcome outcome, Display plain) {
+      return outcome
+          .beverage()
+          .map(mass -> Saying.of("trial.outcome.weighed").with("beverage", plain.mass(mass)))
+          .orElse(Saying.of("trial.outcome"))
+          .with("strength", plain.strength(outcome.strength()))
+          .with("extraction", plain.extraction(outcome.extraction()));
     }
   }
+
+  /**
+   * What to change.
+   *
+   * @param text what to do
+   * @param basis what that rests on
+   */
+  record AdviceLine(String text, String basis) {}
 }

@@ -3,6 +3,8 @@ package dev.urnwright.sheet;
 import dev.urnwright.event.Event;
 import dev.urnwright.event.GuestGroup;
 import dev.urnwright.event.TimeWindow;
+import dev.urnwright.wording.Saying;
+import dev.urnwright.wording.Words;
 import java.util.Optional;
 
 /**
@@ -12,13 +14,17 @@ import java.util.Optional;
  * @param when its window, or the event's time, when given
  */
 record ServiceText(Optional<Name> station, Optional<String> when) {
-  static ServiceText of(Event event, GuestGroup group) {
+  static ServiceText of(Event event, GuestGroup group, Words words) {
     return new ServiceText(
         group.service().station().map(Name::new),
         group
             .service()
             .window()
             .map(TimeWindow::toString)
-            .or(() -> event.time().map(time -> "from " + time)));
+            .or(
+                () ->
+                    event
+                        .time()
+                        .map(time -> words.text(Saying.of("service.from").with("time", time)))));
   }
 }

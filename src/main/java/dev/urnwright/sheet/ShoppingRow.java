@@ -4,6 +4,7 @@ import dev.urnwright.event.Supply;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.ShoppingLine;
 import dev.urnwright.quantity.Display;
+import dev.urnwright.wording.Words;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,13 +25,13 @@ record ShoppingRow(
     Optional<String> onHand,
     boolean enough,
     Optional<PackText> packs) {
-  static List<ShoppingRow> of(Plan plan, Display display) {
-    return plan.shopping().stream().map(line -> of(line, display)).toList();
+  static List<ShoppingRow> of(Plan plan, Display display, Words words) {
+    return plan.shopping().stream().map(line -> of(line, display, words)).toList();
   }
 
-  static ShoppingRow of(ShoppingLine line, Display display) {
+  static ShoppingRow of(ShoppingLine line, Display display, Words words) {
     return new ShoppingRow(
-        new Name(line.item()),
+        new Name(words.text(line.what())),
         line.supply().flatMap(Supply::allergens),
         display.amount(line.amount()),
         Optional.of(line.onHand()).filter(there -> !there.isNothing()).map(display::amount),

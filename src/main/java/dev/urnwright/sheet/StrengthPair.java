@@ -4,6 +4,7 @@ import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
+import dev.urnwright.wording.Words;
 
 /**
  * The strength that a group wants beside the one that the rounded quantities give.
@@ -14,11 +15,11 @@ import dev.urnwright.quantity.Figure;
  * @param inWindow how likely a cup lies in the event's window
  */
 record StrengthPair(Figure wanted, Figure reached, Figure likely, String inWindow) {
-  static StrengthPair of(GroupPlan group, Certainty certainty, Display display) {
+  static StrengthPair of(GroupPlan group, Certainty certainty, Display display, Words words) {
     return new StrengthPair(
         display.strength(group.group().strength()),
         display.strength(group.strengthReached()),
         display.strengths(certainty.of(group).low(), certainty.of(group).high()),
-        display.chance(certainty.chanceInWindow(group)));
+        ChanceText.of(certainty.chanceInWindow(group), words));
   }
 }

@@ -1,6 +1,7 @@
 package dev.urnwright.sheet;
 
 import dev.urnwright.plan.Plan;
+import dev.urnwright.wording.Words;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,9 +26,9 @@ public record Timeline(int width, int minutes, List<Tick> ticks, List<Lane> lane
    * The parts of a plan's run, in order of time; where there are more lanes than a page has room
    * for, a part is split into several. None without a run.
    */
-  public static List<Timeline> of(Plan plan) {
+  public static List<Timeline> of(Plan plan, Words words) {
     return plan.run()
-        .map(run -> new TimelineParts(new Lanes(plan, run).lanes()).timelines())
+        .map(run -> new TimelineParts(new Lanes(plan, run, words).lanes()).timelines())
         .orElse(List.of());
   }
 
