@@ -1,10 +1,14 @@
 package dev.urnwright.cli;
 
 import dev.urnwright.pdf.TemplateFolder;
+import dev.urnwright.wording.LanguageTag;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
 
 /** Which files a command writes, where, and what they are made from. */
 final class OutputOptions {
@@ -25,6 +29,13 @@ final class OutputOptions {
       paramLabel = "DIR",
       description = "make the sheets from the templates in this folder; see 'templates'")
   private Optional<Path> templates = Optional.empty();
+
+  @Option(
+      names = "--language",
+      paramLabel = "TAG",
+      converter = Language.class,
+      description = "write the sheets in this language: de, en, es, fr, or one of your templates'")
+  private Optional<Locale> language = Optional.empty();
 
   /** Whether any file is to be written. */
   boolean writes() {
@@ -70,7 +81,7 @@ final class OutputOptions {
   }
 
   /**
-   * A firm's own templates, or else the shipped ones.
+   * A firm's own templates, or else the shipped ones, in the language asked for.
    *
    * @throws RefusedException if what was named is no folder
    */
@@ -79,6 +90,19 @@ final class OutputOptions {
       throw new RefusedException(
           templates.get() + ": is not a folder; make one with 'urnwright templates'");
     }
-    return templates.map(TemplateFolder::of).orElse(TemplateFolder.SHIPPED);
+    TemplateFolder folder = templates.map(TemplateFolder::of).orElse(TemplateFolder.SHIPPED);
+    return language.map(folder::in).orElse(folder);
+  }
+
+  /** Reads a language. */
+  private static final class Language implements ITypeConverter<Locale> {
+    @Override
+    public Locale convert(String text) {
+      return LanguageTag.read(text)
+          .orElseThrow(
+              () ->
+                  new TypeConversionException(
+                      "'" + text + "' is no language; expected one such as es or es-US"));
+    }
   }
 }

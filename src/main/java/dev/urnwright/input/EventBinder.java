@@ -16,6 +16,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
 
@@ -42,6 +43,7 @@ final class EventBinder {
           DATE,
           TIME,
           KIND,
+          LanguageBinder.LANGUAGE,
           PrintBinder.UNITS,
           PrintBinder.PAPER,
           PrintBinder.WINDOW,
@@ -85,12 +87,13 @@ final class EventBinder {
     Optional<LocalTime> time = map.read(TIME);
     Optional<String> kind = map.read(KIND);
     Defaults defaults = new Defaults();
-    UnitSystem units = PrintBinder.units(map, defaults);
+    Optional<Locale> language = map.read(LanguageBinder.LANGUAGE);
+    UnitSystem units = PrintBinder.units(map, language, defaults);
     Mass scaleStep = EquipmentBinder.scaleStep(map, units, defaults);
     Binding binding =
         new Binding(problems, defaults, new Display(units, scaleStep), new Currencies());
 
-    Print print = new PrintBinder(binding).bind(map);
+    Print print = new PrintBinder(binding, language).bind(map);
     Serving serving = new ServingBinder(binding).bind(map);
     FilledWater filled = new FilledWater(binding, serving.fillingTemperature());
     CoffeesBinder coffeesBinder = new CoffeesBinder(binding, filled);

@@ -49,6 +49,7 @@ final class MenuEvent {
     copy(
         file,
         event,
+        LanguageBinder.LANGUAGE.name(),
         PrintBinder.UNITS.name(),
         PrintBinder.PAPER.name(),
         PrintBinder.WINDOW.name(),

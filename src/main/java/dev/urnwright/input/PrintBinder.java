@@ -12,6 +12,7 @@ import dev.urnwright.quantity.Unit;
 import dev.urnwright.quantity.UnitSystem;
 import dev.urnwright.wording.Saying;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
 
@@ -45,19 +46,25 @@ final class PrintBinder {
           "window", Part.mapping(WINDOW_FIELDS), "what you aim for on the control chart");
 
   private final Binding binding;
+  private final Optional<Locale> language;
 
-  PrintBinder(Binding binding) {
+  PrintBinder(Binding binding, Optional<Locale> language) {
     this.binding = binding;
+    this.language = language;
   }
 
-  static UnitSystem units(MapReader event, Defaults defaults) {
+  static UnitSystem units(MapReader event, Optional<Locale> language, Defaults defaults) {
+    UnitSystem usual = LanguageBinder.units(language);
     return defaults.fill(
-        event.read(UNITS), UnitSystem.METRIC, "default-units", () -> Saying.of("default.units"));
+        event.read(UNITS),
+        usual,
+        "default-units",
+        () -> Saying.of(usual == UnitSystem.US ? "default.units.us" : "default.units"));
   }
 
   Print bind(MapReader event) {
     UnitSystem units = binding.display().system();
-    Paper usual = units == UnitSystem.US ? Paper.LETTER : Paper.A4;
+    Paper usual = LanguageBinder.paper(language, units);
     Paper paper =
         binding
             .defaults()
@@ -67,7 +74,7 @@ final class PrintBinder {
                 "default-paper",
                 () ->
                     Saying.of("default.paper").with("paper", usual == Paper.A4 ? "A4" : "Letter"));
-    return new Print(units, paper, window(event));
+    return new Print(units, paper, window(event), language.orElse(Locale.ENGLISH));
   }
 
   private Window window(MapReader event) {

@@ -27,6 +27,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
 
@@ -91,6 +92,7 @@ final class ScaleBinder {
           "scale file",
           SCALE,
           COFFEE,
+          LanguageBinder.LANGUAGE,
           PrintBinder.UNITS,
           PrintBinder.PAPER,
           PrintBinder.WINDOW,
@@ -128,10 +130,11 @@ final class ScaleBinder {
   private Optional<ScaleRequest> bind(MapReader map) {
     Optional<String> name = map.read(SCALE);
     Defaults defaults = new Defaults();
-    UnitSystem units = PrintBinder.units(map, defaults);
+    Optional<Locale> language = map.read(LanguageBinder.LANGUAGE);
+    UnitSystem units = PrintBinder.units(map, language, defaults);
     Mass step = step(map, units, defaults);
     Binding binding = new Binding(problems, defaults, new Display(units, step), new Currencies());
-    Print print = new PrintBinder(binding).bind(map);
+    Print print = new PrintBinder(binding, language).bind(map);
     Temperature filling =
         defaults.fill(
             map.read(ServingBinder.FILLING_TEMPERATURE),

@@ -4,6 +4,10 @@ package dev.urnwright.pdf;
 public final class BrokenTemplateException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
+  BrokenTemplateException(String message) {
+    super(message);
+  }
+
   BrokenTemplateException(String message, Throwable cause) {
     super(message, cause);
   }

@@ -81,7 +81,7 @@ public final class TemplateFolder {
   }
 
   /** The languages that have words, in order. */
-  public Set<String> languages() throws IOException {
+  Set<String> languages() throws IOException {
     Set<String> languages = new TreeSet<>(LANGUAGES);
     if (own.isPresent()) {
       try (Stream<Path> files = Files.list(own.get())) {
@@ -94,19 +94,25 @@ public final class TemplateFolder {
     return languages;
   }
 
-  /** The language that an event's sheets are written in. */
-  public Locale language(Locale ofEvent) {
-    return spoken.orElse(ofEvent);
-  }
-
   /**
    * The words for an event's sheets: the firm's own, then the shipped ones of that language, then
    * the English.
    *
-   * @param ofEvent the event's language, one of {@link #languages} unless another is spoken
+   * @param ofEvent the event's language, unless another is spoken
+   * @throws BrokenTemplateException if nobody has words of that language
    */
   public Words words(Locale ofEvent) throws IOException {
-    Locale language = language(ofEvent);
+    Locale language = spoken.orElse(ofEvent);
+    if (!languages().contains(language.getLanguage())) {
+      throw new BrokenTemplateException(
+          "there are no words in the language '"
+              + language.toLanguageTag()
+              + "'; expected one of "
+              + String.join(", ", languages())
+              + ", or a file "
+              + Words.fileName(language)
+              + " in a folder named by --templates");
+    }
     List<WordFile> files = new ArrayList<>();
     for (String name :
         new LinkedHashSet<>(List.of(Words.fileName(language), Words.fileName(Locale.ENGLISH)))) {

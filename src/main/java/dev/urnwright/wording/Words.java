@@ -94,9 +94,10 @@ public final class Words {
     return files.stream().flatMap(file -> found(file, key).stream()).findFirst();
   }
 
-  private static Optional<Found> found(WordFile file, String key) {
+  /** Numbers in words have a point in every file, since a country may change it. */
+  private Optional<Found> found(WordFile file, String key) {
     return Optional.ofNullable(file.lines().get(key))
-        .map(entry -> new Found(file.name(), entry.line(), entry.words()));
+        .map(entry -> new Found(file.name(), entry.line(), style.of(entry.words())));
   }
 
   /**
