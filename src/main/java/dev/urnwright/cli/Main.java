@@ -3,6 +3,7 @@ package dev.urnwright.cli;
 import dev.urnwright.input.Nearest;
 import dev.urnwright.pdf.BrokenTemplateException;
 import dev.urnwright.text.PlanText;
+import dev.urnwright.wording.BrokenWordsException;
 import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -138,7 +139,9 @@ public final class Main {
   }
 
   private int failed(Exception e) {
-    if (e instanceof RefusedException || e instanceof BrokenTemplateException) {
+    if (e instanceof RefusedException
+        || e instanceof BrokenTemplateException
+        || e instanceof BrokenWordsException) {
       console.complain(String.valueOf(e.getMessage()));
       return ExitCode.PROBLEMS;
     }

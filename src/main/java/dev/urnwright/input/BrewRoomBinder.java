@@ -19,6 +19,7 @@ import java.time.Duration;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
 
@@ -89,8 +90,8 @@ final class BrewRoomBinder {
     return coffees.keys();
   }
 
-  BrewRoom bind(MapReader map) {
-    Print print = new PrintBinder(binding).bind(map);
+  BrewRoom bind(MapReader map, Optional<Locale> language) {
+    Print print = new PrintBinder(binding, language).bind(map);
     Serving serving = serving(map);
     FilledWater filled = new FilledWater(binding, serving.fillingTemperature());
     coffees = new CoffeesBinder(binding, filled);

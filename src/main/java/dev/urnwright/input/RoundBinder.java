@@ -17,6 +17,7 @@ import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -64,6 +65,7 @@ final class RoundBinder {
       Fields.of(
           "round",
           ROUND,
+          LanguageBinder.LANGUAGE,
           PrintBinder.UNITS,
           PrintBinder.PAPER,
           PrintBinder.WINDOW,
@@ -127,11 +129,12 @@ final class RoundBinder {
   private Bound bind(MapReader map) {
     Optional<String> name = map.read(ROUND);
     Defaults defaults = new Defaults();
-    UnitSystem units = PrintBinder.units(map, defaults);
+    Optional<Locale> language = map.read(LanguageBinder.LANGUAGE);
+    UnitSystem units = PrintBinder.units(map, language, defaults);
     Mass step = EquipmentBinder.scaleStep(map, units, defaults);
     Binding binding = new Binding(problems, defaults, new Display(units, step), new Currencies());
     BrewRoomBinder rooms = new BrewRoomBinder(binding);
-    BrewRoom room = rooms.bind(map);
+    BrewRoom room = rooms.bind(map, language);
     StrengthBinder strengths = new StrengthBinder(problems);
     strengths.bindNames(map);
     CarafeBinder carafeBinder = new CarafeBinder(binding);

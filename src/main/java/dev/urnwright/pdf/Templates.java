@@ -77,7 +77,9 @@ final class Templates {
                 opened.add(partial);
                 if (++said[0] > MOST_WORDS) {
                   throw new BrokenTemplateException(
-                      "the words '" + partial + "' are said over and over; do they call themselves?",
+                      "the words '"
+                          + partial
+                          + "' are said over and over; do they call themselves?",
                       new IllegalStateException(partial));
                 }
                 return new StringReader(shown(partial.substring(Words.MARK.length())));

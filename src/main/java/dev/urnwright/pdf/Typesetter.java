@@ -84,6 +84,7 @@ final class Typesetter {
             typefaces.resolver(),
             new DrawingBoxes(device, drawings, typefaces),
             new ITextTextRenderer());
+    renderer.getSharedContext().setLineBreakingStrategy(new LineBreaks());
     renderer.setListener(new Imprint(words.locale().toLanguageTag()));
     renderer.setDocument(document, "");
     renderer.layout();

@@ -4,10 +4,6 @@ import dev.urnwright.event.Event;
 import dev.urnwright.event.Paper;
 import dev.urnwright.event.Print;
 import dev.urnwright.wording.Words;
-import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -23,7 +19,8 @@ public record Heading(Name event, Optional<String> date, String paper, String la
   private static final int HEAD_LETTERS = 110;
 
   static Heading of(Event event, Words words) {
-    return of(event.name(), event.date().map(date -> inWords(date, words)), event.print(), words);
+    return of(
+        event.name(), event.date().map(date -> DayWords.of(date, words)), event.print(), words);
   }
 
   static Heading of(String name, Optional<String> date, Print print, Words words) {
@@ -37,14 +34,5 @@ public record Heading(Name event, Optional<String> date, String paper, String la
   /** The event's name, cut where the running head has no room for more. */
   public String running() {
     return event.shortenedTo(HEAD_LETTERS);
-  }
-
-  /** Spelt out, since 04/05 is April to some and May to others. */
-  private static String inWords(LocalDate date, Words words) {
-    DateTimeFormatter format =
-        words.locale().getLanguage().equals(Locale.ENGLISH.getLanguage())
-            ? DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH)
-            : DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL).withLocale(words.locale());
-    return format.format(date);
   }
 }

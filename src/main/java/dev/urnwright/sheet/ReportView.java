@@ -116,13 +116,9 @@ public record ReportView(Heading heading, List<Part> coffees) {
     return new BatchRow(
         batch.planned().id(),
         both(display.mass(plan.dose()), was.map(b -> display.mass(b.weighed().dose()))),
-        both(
-            display.mass(plan.water()),
-            was.map(b -> display.mass(b.weighed().brewWater()))),
+        both(display.mass(plan.water()), was.map(b -> display.mass(b.weighed().brewWater()))),
         both(display.mass(plan.beverage()), weighed.map(b -> display.mass(b.beverage()))),
-        both(
-            display.strength(plan.strength()),
-            read.map(b -> display.strength(b.strength()))),
+        both(display.strength(plan.strength()), read.map(b -> display.strength(b.strength()))),
         both(
             display.extraction(plan.extraction()),
             read.map(b -> display.extraction(b.extraction()))),

@@ -1,12 +1,12 @@
 package dev.urnwright.wording;
 
 import com.samskivert.mustache.Mustache;
+import com.samskivert.mustache.MustacheException;
 import com.samskivert.mustache.Template;
 import dev.urnwright.quantity.Figure;
 import dev.urnwright.quantity.NumberStyle;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalTime;
@@ -45,11 +45,7 @@ public final class Words {
     this.locale = locale;
     this.style = NumberStyle.of(locale);
     this.files = List.copyOf(files);
-    this.compiler =
-        Mustache.compiler()
-            .escapeHTML(false)
-            .strictSections(true)
-            .withLoader(name -> new StringReader(raw(name.substring(MARK.length()))));
+    this.compiler = Mustache.compiler().escapeHTML(false).strictSections(true);
   }
 
   /** What a language's file is called. */
@@ -112,7 +108,7 @@ public final class Words {
   /**
    * A saying in these words.
    *
-   * @throws com.samskivert.mustache.MustacheException if the words need something that it lacks
+   * @throws BrokenWordsException if the words need something that it lacks
    */
   public String text(Saying saying) {
     String words = raw(saying.key());
@@ -121,7 +117,21 @@ public final class Words {
     }
     Map<String, Object> values = new HashMap<>();
     saying.values().forEach((name, value) -> values.put(name, shown(value)));
-    return compiled.computeIfAbsent(saying.key(), key -> compiler.compile(words)).execute(values);
+    try {
+      return compiled.computeIfAbsent(saying.key(), key -> compiler.compile(words)).execute(values);
+    } catch (MustacheException | UnsupportedOperationException wrong) {
+      throw broken(saying.key(), wrong);
+    }
+  }
+
+  private BrokenWordsException broken(String key, RuntimeException wrong) {
+    Found found = find(key).orElseThrow(() -> unknown(key));
+    String what =
+        wrong instanceof MustacheException.Context missing
+            ? "there is nothing called '" + missing.key + "'"
+            : String.valueOf(wrong.getMessage());
+    return new BrokenWordsException(
+        found.file() + ":" + found.line() + ": " + what + "; the shipped words are right", wrong);
   }
 
   /** The text of a key that needs no values. */

@@ -56,7 +56,8 @@ class OwnTemplatesTest {
         new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB),
         "png",
         own.resolve("logo.png").toFile());
-    change("overview.xhtml", "<h1>Overview</h1>", "<h1>Tallow Lane at a glance</h1>");
+    change(
+        "overview.xhtml", "<h1>{{>word.overview.title}}</h1>", "<h1>Tallow Lane at a glance</h1>");
     change("head.xhtml", "<tr>", "<tr><td><img src=\"logo.png\" alt=\"\" /></td>");
     Files.delete(own.resolve("sheets.css"));
     Run run = plan();
@@ -75,7 +76,8 @@ class OwnTemplatesTest {
   @Test
   void everyCommandThatPrintsSheetsTakesThem() throws IOException {
     Path supper = ChoirSupper.write(folder, "2027-06-05", "");
-    change("overview.xhtml", "<h1>Overview</h1>", "<h1>Tallow Lane at a glance</h1>");
+    change(
+        "overview.xhtml", "<h1>{{>word.overview.title}}</h1>", "<h1>Tallow Lane at a glance</h1>");
     change("left-sheets.xhtml", "{{>remarks}}", "<p>Tallow Lane, what is left</p>");
     change("report.xhtml", "<body>", "<body><p>Tallow Lane looks back</p>");
     Path sheets = folder.resolve("out/sheets");

@@ -8,6 +8,7 @@ import dev.urnwright.event.Paper;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.UnitSystem;
 import dev.urnwright.sheet.SheetPlans;
+import dev.urnwright.wording.Words;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -21,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Templates kept with the tests: what a firm might get wrong, or worse. */
 class TemplatesTest {
   private static void print(String template) throws IOException {
-    new Typesetter(TemplateFolder.SHIPPED)
+    new Typesetter(TemplateFolder.SHIPPED, Words.ENGLISH)
         .write(template, Map.of("name", "a name"), Drawings.NONE, OutputStream.nullOutputStream());
   }
 
@@ -66,7 +67,7 @@ class TemplatesTest {
   void aPictureOfTheFolderIsPrinted() throws IOException {
     PrintedPages.Printing printing =
         out ->
-            new Typesetter(TemplateFolder.SHIPPED)
+            new Typesetter(TemplateFolder.SHIPPED, Words.ENGLISH)
                 .write("test-picture-own.xhtml", Map.of("name", "a name"), Drawings.NONE, out);
     try (PrintedPages pages = PrintedPages.of(printing)) {
       PDResources resources = pages.document().getPage(0).getResources();

@@ -11,6 +11,7 @@ import dev.urnwright.sheet.Timeline.Cut;
 import dev.urnwright.sheet.Timeline.Kind;
 import dev.urnwright.sheet.Timeline.Lane;
 import dev.urnwright.sheet.Timeline.Stretch;
+import dev.urnwright.wording.Words;
 import java.io.IOException;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -61,7 +62,7 @@ class TimelineTest {
   void everyBatchAndFillIsDrawnAtItsMinutesInItsUnitsLane(String sample) throws IOException {
     Plan plan = SheetPlans.sample(sample);
     Run run = plan.run().orElseThrow();
-    List<Timeline> timelines = Timeline.of(plan);
+    List<Timeline> timelines = Timeline.of(plan, Words.ENGLISH);
     for (Run.BatchTime time : run.batches()) {
       LocalTime ready = time.ready().toLocalTime();
       assertEquals(
@@ -89,7 +90,7 @@ class TimelineTest {
   void decafIsMarked() throws IOException {
     Plan plan = SheetPlans.sample("autumn-conference");
     List<Box> boxes =
-        Timeline.of(plan).stream()
+        Timeline.of(plan, Words.ENGLISH).stream()
             .flatMap(part -> part.lanes().stream())
             .flatMap(lane -> lane.boxes().stream())
             .toList();
