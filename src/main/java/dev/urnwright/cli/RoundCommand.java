@@ -201,7 +201,7 @@ final class RoundCommand extends Subcommand implements Callable<Integer> {
   private Path write(Round round, WeekShopping shopping, DeliveryDays week)
       throws IOException, RefusedException {
     ByteArrayOutputStream sheet = new ByteArrayOutputStream();
-    new RoundSheets(output.templates()).week(round, shopping, sheet);
+    new RoundSheets(output.templates(), round).week(round, shopping, sheet);
     try (OutputFile target = output.file(file, "-shopping-" + week.first() + ".pdf")) {
       target.writeAside(sheet.toByteArray());
       target.putInPlace();

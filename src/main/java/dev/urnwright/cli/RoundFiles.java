@@ -85,7 +85,9 @@ final class RoundFiles implements AutoCloseable {
     BlockingQueue<RoundSheets> idle = new LinkedBlockingQueue<>();
     int workers = Math.max(1, Math.min(Math.min(MOST_WORKERS, jobs.size()), processors()));
     for (int i = 0; i < workers; i++) {
-      idle.add(new RoundSheets(templates)); // one for each, since typefaces aren't shared safely
+      idle.add(
+          new RoundSheets(
+              templates, day.round())); // one for each, since typefaces aren't shared safely
     }
     ExecutorService pool = Executors.newFixedThreadPool(workers);
     try (Progress progress = Progress.of(console, Math.max(1, jobs.size()))) {

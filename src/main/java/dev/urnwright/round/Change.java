@@ -2,6 +2,7 @@ package dev.urnwright.round;
 
 import dev.urnwright.problem.Location;
 import dev.urnwright.quantity.Volume;
+import dev.urnwright.wording.Saying;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -50,7 +51,12 @@ public record Change(LocalDate from, LocalDate to, Whom whom, What what, Locatio
   /** What is different. */
   public sealed interface What {
     /** Why, for people. */
-    String inWords();
+    Saying saying();
+
+    /** The same in English. */
+    default String inWords() {
+      return saying().toString();
+    }
 
     /**
      * Nothing is delivered.
@@ -59,8 +65,8 @@ public record Change(LocalDate from, LocalDate to, Whom whom, What what, Locatio
      */
     record Closed(String reason) implements What {
       @Override
-      public String inWords() {
-        return reason;
+      public Saying saying() {
+        return Saying.verbatim(reason);
       }
     }
 
@@ -71,8 +77,8 @@ public record Change(LocalDate from, LocalDate to, Whom whom, What what, Locatio
      */
     record Carafes(int count) implements What {
       @Override
-      public String inWords() {
-        return count + (count == 1 ? " carafe" : " carafes") + " this day";
+      public Saying saying() {
+        return Saying.of("round.change.carafes").with("count", count);
       }
     }
 
@@ -84,8 +90,8 @@ public record Change(LocalDate from, LocalDate to, Whom whom, What what, Locatio
      */
     record People(int count, Volume usualCup) implements What {
       @Override
-      public String inWords() {
-        return count + (count == 1 ? " person" : " people") + " this day";
+      public Saying saying() {
+        return Saying.of("round.change.people").with("count", count);
       }
     }
   }

@@ -3,11 +3,11 @@ package dev.urnwright.sheet;
 import dev.urnwright.dispatch.Brewing;
 import dev.urnwright.dispatch.Dispatch;
 import dev.urnwright.dispatch.LegDay;
-import dev.urnwright.event.Note;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
 import dev.urnwright.round.ParTuner;
+import dev.urnwright.wording.Words;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,23 +34,25 @@ public record RoundBrewView(
     StockPart stock,
     List<ShoppingRow> shopping,
     Remarks remarks) {
-  /** Arranges a day, every quantity written for its units and scale. */
-  public static RoundBrewView of(Dispatch day) {
-    Display display = RoundHeading.display(day.round());
+  /**
+   * Arranges a day, every quantity written for its units and scale.
+   *
+   * @param words in which it is written
+   */
+  public static RoundBrewView of(Dispatch day, Words words) {
+    Display display = RoundHeading.display(day.round(), words);
     return new RoundBrewView(
-        RoundHeading.of(day),
+        RoundHeading.of(day, words),
         day.plan().coffees().stream().map(coffee -> Total.of(coffee, display)).toList(),
         day.brewing().heaters().stream()
             .map(h -> new HeaterLine(h.name(), ClockText.of(h.on()), ClockText.of(h.hot())))
             .toList(),
         day.brewing().batches().stream().map(batch -> BatchLine.of(batch, display)).toList(),
         day.legs().stream().map(leg -> LegFill.of(day, leg, display)).toList(),
-        Changes.of(day, display),
+        Changes.of(day, display, words),
         StockPart.of(day),
-        ShoppingRow.of(day.plan(), display),
-        new Remarks(
-            day.cautions().stream().map(Note::text).toList(),
-            day.notes().stream().map(Note::text).toList()));
+        ShoppingRow.of(day.plan(), display, words),
+        Remarks.of(day.cautions(), day.notes(), words));
   }
 
   /**
@@ -212,14 +214,15 @@ public record RoundBrewView(
    * @param missed rows without a delivery
    */
   record Changes(boolean moved, List<MoveLine> moves, List<MissedLine> missed) {
-    static Changes of(Dispatch day, Display display) {
+    static Changes of(Dispatch day, Display display, Words words) {
       return new Changes(
           day.moved(),
           day.moves().stream().map(move -> MoveLine.of(move, display)).toList(),
           day.day().missed().stream()
               .map(
                   row ->
-                      new MissedLine(row.drop().place().inWords(), row.change().what().inWords()))
+                      new MissedLine(
+                          row.drop().place().inWords(), words.text(row.change().what().saying())))
               .toList());
     }
 

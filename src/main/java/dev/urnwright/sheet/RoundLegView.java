@@ -4,6 +4,7 @@ import dev.urnwright.dispatch.Dispatch;
 import dev.urnwright.dispatch.LegDay;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
+import dev.urnwright.wording.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -29,11 +30,15 @@ public record RoundLegView(
     List<StopLine> stops) {
   private static final int LABELS_ACROSS = 3;
 
-  /** Arranges a leg, every quantity written for its units and scale. */
-  public static RoundLegView of(Dispatch day, LegDay leg) {
-    Display display = RoundHeading.display(day.round());
+  /**
+   * Arranges a leg, every quantity written for its units and scale.
+   *
+   * @param words in which it is written
+   */
+  public static RoundLegView of(Dispatch day, LegDay leg, Words words) {
+    Display display = RoundHeading.display(day.round(), words);
     return new RoundLegView(
-        RoundHeading.of(day),
+        RoundHeading.of(day, words),
         new Name(leg.leg().name()),
         leg.leg().driver(),
         LegTimes.of(leg),

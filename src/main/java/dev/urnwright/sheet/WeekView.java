@@ -5,6 +5,8 @@ import dev.urnwright.plan.ShoppingLine;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Money;
 import dev.urnwright.round.Round;
+import dev.urnwright.wording.Saying;
+import dev.urnwright.wording.Words;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -25,25 +27,32 @@ public record WeekView(
     List<BuyLine> lines,
     Optional<String> cost,
     Optional<String> unpriced) {
-  /** Arranges a list. */
-  public static WeekView of(Round round, WeekShopping week) {
-    Display display = RoundHeading.display(round);
+  /**
+   * Arranges a list.
+   *
+   * @param words in which it is written
+   */
+  public static WeekView of(Round round, WeekShopping week, Words words) {
+    Display display = RoundHeading.display(round, words);
     List<LocalDate> dates =
         Stream.concat(week.days().stream().map(WeekShopping.Day::date), week.idle().stream())
             .sorted()
             .toList();
     return new WeekView(
-        new Heading(
-            new Name(round.name()),
-            Optional.of(
-                DayWords.of(dates.get(0)) + " to " + DayWords.of(dates.get(dates.size() - 1))),
-            RoundHeading.paper(round)),
+        RoundHeading.of(
+            round,
+            words.text(
+                Saying.of("round.week.days")
+                    .with("first", DayWords.of(dates.get(0), words))
+                    .with("last", DayWords.of(dates.get(dates.size() - 1), words))),
+            words),
         week.days().stream()
             .map(
                 day ->
-                    new DayLine(DayWords.of(day.date()), day.sites(), day.carafes(), day.batches()))
+                    new DayLine(
+                        DayWords.of(day.date(), words), day.sites(), day.carafes(), day.batches()))
             .toList(),
-        week.lines().stream().map(line -> BuyLine.of(line, display)).toList(),
+        week.lines().stream().map(line -> BuyLine.of(line, display, words)).toList(),
         week.cost().map(money -> display.money(money).toString()),
         week.unpriced().isEmpty()
             ? Optional.empty()
@@ -67,10 +76,10 @@ public record WeekView(
    * @param cost of it, when known
    */
   record BuyLine(ShoppingRow row, Optional<String> cost) {
-    static BuyLine of(ShoppingLine line, Display display) {
+    static BuyLine of(ShoppingLine line, Display display, Words words) {
       Optional<Money> cost = line.packs().flatMap(ShoppingLine.Packs::cost);
       return new BuyLine(
-          ShoppingRow.of(line, display), cost.map(money -> display.money(money).toString()));
+          ShoppingRow.of(line, display, words), cost.map(money -> display.money(money).toString()));
     }
   }
 }
