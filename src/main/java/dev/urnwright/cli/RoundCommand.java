@@ -57,6 +57,7 @@ import picocli.CommandLine.Parameters;
     })
 final class RoundCommand extends Subcommand implements Callable<Integer> {
   private static final int MOST_PROBLEMS = 50;
+  private static final int MOST_STRANGERS = 5;
 
   @Parameters(paramLabel = "FILE", description = "the round")
   private Path file;
@@ -117,6 +118,7 @@ final class RoundCommand extends Subcommand implements Callable<Integer> {
       return refuse(read.problems());
     }
     RoundFile round = read.value().get();
+    strangers(round.strangers());
     Dispatcher dispatcher = new Dispatcher(round.round(), round.returns(), !asListed);
     When asked = requireNonNull(when);
     return asked.week.isPresent()
@@ -206,6 +208,16 @@ final class RoundCommand extends Subcommand implements Callable<Integer> {
       target.writeAside(sheet.toByteArray());
       target.putInPlace();
       return target.target();
+    }
+  }
+
+  /** What came back from sites that the table no longer has, or that are misspelt. */
+  private void strangers(List<Problem> rows) {
+    rows.stream()
+        .limit(MOST_STRANGERS)
+        .forEach(row -> console().complain(row + "; the row counts for nothing"));
+    if (rows.size() > MOST_STRANGERS) {
+      console().complain("and " + (rows.size() - MOST_STRANGERS) + " more rows like these");
     }
   }
 

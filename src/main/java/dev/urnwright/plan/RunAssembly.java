@@ -31,6 +31,9 @@ final class RunAssembly {
   /** A filter is rinsed so long before its batch starts. */
   static final int RINSE_BEFORE = 2;
 
+  /** Of more to do than this nobody asks how few people could do it. */
+  private static final int MOST_SPREAD = 6_000;
+
   /** A dispenser is rinsed hot so long before it is filled. */
   static final int PREHEAT_BEFORE = 3;
 
@@ -121,6 +124,9 @@ final class RunAssembly {
   private int enough(List<BatchTime> batches, List<HeaterTime> heaters, Doing planned) {
     int low = 0;
     int high = work(batches, planned, Water.NONE).most();
+    if (planned.actions().size() > MOST_SPREAD) {
+      return high;
+    }
     while (high - low > 1) {
       int middle = (low + high) / 2;
       Doing doing = levelled(middle, batches, heaters, planned);

@@ -158,6 +158,20 @@ class ReadmeTest {
     return Run.of("plan", file, "--no-sheets");
   }
 
+  @Test
+  void theRoundPrintsWhatIsQuoted() throws IOException {
+    String quoted =
+        found(
+                "(?ms)^<!-- part of the round of samples/ferry-lane-round.yaml on 2027-03-02 -->\n"
+                    + "```\n(.*?)^```")
+            .get(0);
+    String printed =
+        spaced(
+            Run.of("round", "samples/ferry-lane-round.yaml", "--date", "2027-03-02", "--no-sheets")
+                .out());
+    assertTrue(printed.contains(quoted), printed);
+  }
+
   private static List<String> found(String pattern) throws IOException {
     String readme = Files.readString(Path.of("README.md"));
     return Pattern.compile(pattern).matcher(readme).results().map(match -> match.group(1)).toList();

@@ -186,6 +186,24 @@ class RoundCommandTest {
   }
 
   @Test
+  void returnsOfASiteThatIsGoneAreNamedAndNoReasonToStop() throws IOException {
+    Path returns =
+        Files.writeString(
+            folder.resolve("back.csv"), "date,site,carafes back\n2027-03-01,Harbor Office,3\n");
+
+    Run run = Run.of("round", SAMPLE, "--date", DAY, "--returns", returns, "--no-sheets");
+
+    assertEquals(ExitCode.DONE, run.code());
+    assertTrue(
+        run.err()
+            .startsWith(
+                returns
+                    + ":2:2: no site is called 'Harbor Office'; did you mean 'Harbour Office'?"),
+        run.err());
+    assertTrue(run.err().contains("; the row counts for nothing"));
+  }
+
+  @Test
   void whatIsBegunCanBePlanned() throws IOException {
     for (String name : List.of("service.yaml", "table.xlsx")) {
       Run begun = Run.of("begin", "--for", "round", folder.resolve(name));
