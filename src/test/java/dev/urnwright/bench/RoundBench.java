@@ -40,7 +40,7 @@ final class RoundBench {
         new Dispatcher(round.round(), round.returns(), true).dispatch(MONDAY).value().orElseThrow();
     say("planned", start);
     start = System.nanoTime();
-    RoundSheets sheets = new RoundSheets(TemplateFolder.SHIPPED);
+    RoundSheets sheets = new RoundSheets(TemplateFolder.SHIPPED, round.round());
     sheets.brewRoom(day, OutputStream.nullOutputStream());
     for (LegDay leg : day.legs()) {
       sheets.pickList(day, leg, OutputStream.nullOutputStream());
