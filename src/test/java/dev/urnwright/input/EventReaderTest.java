@@ -38,6 +38,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -130,6 +131,8 @@ class EventReaderTest {
           cooling: 6 °C per hour
       kitchen:
         opens: 05:30
+        people: 3
+        per_walk: 1
         turnaround: 1 min
         transfer: 2 min
         carry: 4 min
@@ -305,6 +308,7 @@ class EventReaderTest {
   void readsEveryKeyOfTheKitchen() throws IOException {
     Kitchen kitchen = read(MOST).kitchen();
     assertEquals(Optional.of(LocalTime.of(5, 30)), kitchen.opens());
+    assertEquals(new Kitchen.People(OptionalInt.of(3), 1), kitchen.people());
     assertEquals(
         new Kitchen.Handling(
             Duration.ofMinutes(1),
@@ -586,7 +590,7 @@ class EventReaderTest {
                 .replace("headcount: 30", "headcount: many")
                 .replace("scale_step: 2 g", "scale_step: 2"));
     assertEquals(4, problems.size());
-    assertEquals(List.of(8, 47, 56, 94), problems.stream().map(p -> p.location().line()).toList());
+    assertEquals(List.of(8, 47, 56, 96), problems.stream().map(p -> p.location().line()).toList());
   }
 
   private Event read(String text) throws IOException {
