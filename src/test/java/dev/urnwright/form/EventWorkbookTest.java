@@ -38,11 +38,11 @@ class EventWorkbookTest {
               cell(book, "My groups", "E5").setCellValue("240 g");
               cell(book, "My groups", "G5").setCellValue("strong");
               cell(book, "My groups", "A6").setCellValue("Visitors");
-              cell(book, "My event", "B9").setCellValue("imperial");
+              cell(book, "My event", "B10").setCellValue("imperial");
             });
     assertEquals(
         List.of(
-            file() + "!My event!B9: 'imperial' is not known; expected metric or us",
+            file() + "!My event!B10: 'imperial' is not known; expected metric or us",
             file() + "!My groups!E5: 240 g is a mass; expected a volume such as 240 ml",
             file()
                 + "!My groups!G5: no strength is called 'strong'; list it under strengths, or"

@@ -88,8 +88,8 @@ class ScaleReaderTest {
                 + " as twice the dose",
             "cafe.yaml:4:69: 18 has no unit; expected a length such as 18 cm",
             "cafe.yaml:5:18: 4 h is a time; expected a mass or a volume such as 4 l",
-            "cafe.yaml:6:1: unknown key 'groups'; known keys: scale, coffee, units, paper, window,"
-                + " scale_step, filling_temperature, method, steam_loss, absorption, bulk_density,"
+            "cafe.yaml:6:1: unknown key 'groups'; known keys: scale, coffee, language, units, paper,"
+                + " window, scale_step, filling_temperature, method, steam_loss, absorption, bulk_density,"
                 + " reference, brewer, make, trials, menu"),
         problems(
             """
