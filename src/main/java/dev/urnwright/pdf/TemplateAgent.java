@@ -2,23 +2,20 @@ package dev.urnwright.pdf;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.net.URL;
 import org.jspecify.annotations.Nullable;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
 import org.xhtmlrenderer.pdf.ITextUserAgent;
-import org.xhtmlrenderer.simple.extend.XhtmlNamespaceHandler;
 
 /** Fetches what templates refer to out of their own folder, and nothing from anywhere else. */
 final class TemplateAgent extends ITextUserAgent {
-  /** How plain XHTML looks: the layout library's own style sheet. */
-  private static final URL PLAIN_XHTML =
-      XhtmlNamespaceHandler.class.getResource("/resources/css/XhtmlNamespaceHandler.css");
-
   private final TemplateFolder folder;
+  private final PlainXhtml plain;
 
-  TemplateAgent(TemplateFolder folder, ITextOutputDevice device, int dotsPerPixel) {
+  TemplateAgent(
+      TemplateFolder folder, PlainXhtml plain, ITextOutputDevice device, int dotsPerPixel) {
     super(device, dotsPerPixel);
     this.folder = folder;
+    this.plain = plain;
   }
 
   @Override
@@ -33,8 +30,8 @@ final class TemplateAgent extends ITextUserAgent {
    */
   @Override
   protected InputStream openStream(String uri) throws IOException {
-    if (PLAIN_XHTML != null && uri.equals(PLAIN_XHTML.toString())) {
-      return PLAIN_XHTML.openStream();
+    if (PlainXhtml.is(uri)) {
+      return plain.open();
     }
     try {
       return folder.open(uri);

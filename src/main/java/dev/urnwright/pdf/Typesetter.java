@@ -80,7 +80,8 @@ final class Typesetter {
             ITextRenderer.DEFAULT_DOTS_PER_POINT,
             ITextRenderer.DEFAULT_DOTS_PER_PIXEL,
             device,
-            new TemplateAgent(folder, device, ITextRenderer.DEFAULT_DOTS_PER_PIXEL),
+            new TemplateAgent(
+                folder, new PlainXhtml(document), device, ITextRenderer.DEFAULT_DOTS_PER_PIXEL),
             typefaces.resolver(),
             new DrawingBoxes(device, drawings, typefaces),
             new ITextTextRenderer());
