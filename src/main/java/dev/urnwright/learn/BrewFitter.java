@@ -10,6 +10,7 @@ import dev.urnwright.quantity.BrewRatio;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Extraction;
 import dev.urnwright.quantity.Strength;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -72,8 +73,8 @@ public final class BrewFitter {
                     leftOut(
                         entry,
                         entry.method() == BrewMethod.IMMERSION
-                            ? "it was steeped, and this coffee is not"
-                            : "it was not steeped, and this coffee is")));
+                            ? Saying.of("odd.steeped")
+                            : Saying.of("odd.not-steeped"))));
     return entries.stream().filter(entry -> entry.method() == starting.method()).toList();
   }
 
@@ -85,9 +86,9 @@ public final class BrewFitter {
             left(starting, entry)
                 - entry.weighed().beverage().get().grams() / entry.weighed().dose().grams();
         if (each < 0) {
-          odd.add(leftOut(entry, "more beverage was weighed than water was left to give"));
+          odd.add(leftOut(entry, Saying.of("odd.too-much")));
         } else if (each > MOST_KEPT) {
-          odd.add(leftOut(entry, "hardly any beverage was weighed for so much water"));
+          odd.add(leftOut(entry, Saying.of("odd.too-little")));
         } else {
           kept.add(new Seen(entry, entry.weighed().ratio().gramsPerGram(), each));
         }
@@ -104,9 +105,9 @@ public final class BrewFitter {
     name(
         kept,
         ABSORPTION_SCATTER,
-        "its grounds kept ",
-        value -> display.absorption(Absorption.ofGramsPerGram(value)).toString(),
-        ". Was all of the beverage weighed, and had it stopped dripping?",
+        value ->
+            Saying.of("odd.kept")
+                .with("kept", display.absorption(Absorption.ofGramsPerGram(value))),
         odd);
     MeanFit mean =
         MeanFit.of(
@@ -137,8 +138,7 @@ public final class BrewFitter {
       Optional<Strength> strength = entry.weighed().readings().strength();
       if (strength.isEmpty()) {
         if (!entry.weighed().readings().taken().isEmpty()) {
-          odd.add(
-              leftOut(entry, "its readings don't stand, so they say nothing of the extraction"));
+          odd.add(leftOut(entry, Saying.of("odd.readings")));
         }
         continue;
       }
@@ -163,11 +163,7 @@ public final class BrewFitter {
                           entry,
                           ratio.gramsPerGram(),
                           extraction.fraction() - starting.curve().at(ratio).fraction())),
-              () ->
-                  odd.add(
-                      leftOut(
-                          entry,
-                          "its weights and readings make an extraction that coffee doesn't give")));
+              () -> odd.add(leftOut(entry, Saying.of("odd.extraction-impossible"))));
     }
     return lifted;
   }
@@ -185,9 +181,9 @@ public final class BrewFitter {
     name(
         about,
         CURVE_TRUST.scatter(),
-        "its extraction was off the others' line by ",
-        value -> display.extraction(Extraction.ofFraction(Math.abs(value))).toString(),
-        ". Were the readings of a mixed sample, and the dose as written?",
+        value ->
+            Saying.of("odd.extraction")
+                .with("off", display.extraction(Extraction.ofFraction(Math.abs(value)))),
         odd);
     return DoubleStream.concat(
             starting.curve().knots().stream().mapToDouble(knot -> knot.ratio().gramsPerGram()),
@@ -216,18 +212,11 @@ public final class BrewFitter {
 
   /** Names what lies too far from the middle; it counts all the same. */
   private static void name(
-      List<Seen> all,
-      double usual,
-      String before,
-      DoubleFunction<String> shown,
-      String after,
-      List<Oddity> odd) {
+      List<Seen> all, double usual, DoubleFunction<Saying> why, List<Oddity> odd) {
     Middle middle = Middle.of(usual / 2, values(all));
     all.stream()
         .filter(seen -> middle.isOdd(seen.value()))
-        .forEach(
-            seen ->
-                odd.add(oddity(seen.entry(), before + shown.apply(seen.value()) + after, true)));
+        .forEach(seen -> odd.add(oddity(seen.entry(), why.apply(seen.value()), true)));
   }
 
   /** Empty where nothing would have left the grounds, or more than coffee gives. */
@@ -256,12 +245,12 @@ public final class BrewFitter {
     return all.stream().mapToDouble(Seen::value).toArray();
   }
 
-  private static Oddity leftOut(BrewEntry entry, String reason) {
-    return oddity(entry, reason, false);
+  private static Oddity leftOut(BrewEntry entry, Saying why) {
+    return oddity(entry, why, false);
   }
 
-  private static Oddity oddity(BrewEntry entry, String reason, boolean counted) {
+  private static Oddity oddity(BrewEntry entry, Saying why, boolean counted) {
     UUID id = entry.id();
-    return new Oddity(id, entry.occasion().event() + ", " + entry.batch(), reason, counted);
+    return new Oddity(id, entry.occasion().event() + ", " + entry.batch(), why, counted);
   }
 }

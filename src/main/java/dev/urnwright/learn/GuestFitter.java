@@ -5,6 +5,7 @@ import dev.urnwright.event.Learned;
 import dev.urnwright.journal.BrewEntry.Occasion;
 import dev.urnwright.journal.ServiceEntry;
 import dev.urnwright.quantity.Share;
+import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -207,22 +208,22 @@ public final class GuestFitter {
     List<Oddity> odd = new ArrayList<>();
     for (Served each : served) {
       if (each.allGone()) {
-        odd.add(oddity(each, "nothing came back, so the guests may have wanted more"));
+        odd.add(oddity(each, Saying.of("odd.nothing-back")));
       }
       if (middle.isOdd(each.cupsEach())) {
         odd.add(
             oddity(
                 each,
                 each.cupsEach() > middle.median()
-                    ? "the guests drank far more than at the others"
-                    : "the guests drank far less than at the others"));
+                    ? Saying.of("odd.far-more")
+                    : Saying.of("odd.far-less")));
       }
     }
     return odd;
   }
 
-  private static Oddity oddity(Served served, String reason) {
+  private static Oddity oddity(Served served, Saying why) {
     ServiceEntry of = served.of();
-    return new Oddity(of.id(), of.occasion().event() + ", " + of.group(), reason, true);
+    return new Oddity(of.id(), of.occasion().event() + ", " + of.group(), why, true);
   }
 }

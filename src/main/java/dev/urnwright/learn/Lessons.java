@@ -135,7 +135,7 @@ public final class Lessons {
                     Saying.of("journal.odd")
                         .with("coffee", whose)
                         .with("entry", odd.name())
-                        .with("reason", odd.reason())
+                        .with("reason", odd.why())
                         .with("leftOut", !odd.counted())))
         .toList();
   }

@@ -1,5 +1,6 @@
 package dev.urnwright.learn;
 
+import dev.urnwright.wording.Saying;
 import java.util.UUID;
 
 /**
@@ -7,7 +8,12 @@ import java.util.UUID;
  *
  * @param entry its id in the journal
  * @param name what people know it by: the event and the batch or group
- * @param reason what is odd about it, in words
+ * @param why what is odd about it
  * @param counted whether it counts all the same; only what can't be so, or tells nothing, does not
  */
-public record Oddity(UUID entry, String name, String reason, boolean counted) {}
+public record Oddity(UUID entry, String name, Saying why, boolean counted) {
+  /** What is odd about it, in English. */
+  public String reason() {
+    return why.toString();
+  }
+}
