@@ -35,7 +35,6 @@ import picocli.CommandLine.Spec;
 
 /** Corrects a plan by what was weighed and read. */
 @Command(
-    name = "adjust",
     header = "Correct a plan on the day, by what was weighed and read.",
     description = {
       "%nTells what goes into each dispenser still to fill, what to add to one that is diluted"

@@ -14,7 +14,6 @@ import picocli.CommandLine.Parameters;
 
 /** Writes an event to start from. */
 @Command(
-    name = "begin",
     header = "Write an event to start from: a commented text, or a workbook to fill in.",
     description =
         "%nThe event in it is complete and can be planned as it stands; change what is different"

@@ -13,7 +13,6 @@ import picocli.CommandLine.Parameters;
 
 /** Draws the control chart alone. */
 @Command(
-    name = "chart",
     header = "Draw the control chart of a plan on its own.",
     description = {
       "%nStrength against extraction: each concentrate and, straight below it, the cups of each"

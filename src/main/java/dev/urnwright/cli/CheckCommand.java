@@ -16,7 +16,6 @@ import picocli.CommandLine.Parameters;
 
 /** Says what is wrong with events, or that they are ready. */
 @Command(
-    name = "check",
     header = "Say what is wrong with an event, or that it is ready.",
     description =
         "%nReads and plans each event and writes nothing. All problems are printed at once, each"

@@ -15,7 +15,6 @@ import picocli.CommandLine.Parameters;
 
 /** Turns a text into a workbook that says the same, or back. */
 @Command(
-    name = "convert",
     header = "Turn an event from a text into a workbook to fill in, or back.",
     description =
         "%nWhat the file is to be is told by its name: .xlsx is a workbook, anything else a text."

@@ -7,7 +7,6 @@ import picocli.CommandLine.Spec;
 
 /** The journal of what was brewed and what came back. */
 @Command(
-    name = "journal",
     header = "Keep what was weighed, read and brought back, for the next plan.",
     synopsisSubcommandLabel = "COMMAND",
     commandListHeading = "%nCommands:%n",

@@ -32,7 +32,6 @@ import picocli.CommandLine.Spec;
 
 /** Finds the bypass by taste. */
 @Command(
-    name = "ladder",
     header = "Find the water by taste, where there is no refractometer.",
     description = {
       "%nWater is added to a sample of concentrate in equal steps, and tasted each time. The ladder"

@@ -16,6 +16,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -28,9 +29,11 @@ import picocli.CommandLine.UnmatchedArgumentException;
 /** The program. */
 public final class Main {
   private final Console console;
+  private final Commands commands;
 
   Main(Console console) {
     this.console = console;
+    this.commands = new Commands(console);
   }
 
   /** Runs the command that the arguments name and ends the process with its exit code. */
@@ -58,7 +61,7 @@ public final class Main {
 
   /** Runs one command and returns its exit code. */
   int run(String... args) {
-    CommandLine line = commands();
+    CommandLine line = line(commands.called(args));
     line.registerConverter(Path.class, new FilePaths());
     line.registerConverter(UUID.class, Main::id);
     line.registerConverter(LocalDate.class, Main::day);
@@ -96,21 +99,13 @@ public final class Main {
 
   /** All commands, as their help, the manual and the completions list them. */
   CommandLine commands() {
-    return new CommandLine(new RootCommand(console))
-        .addSubcommand(new PlanCommand(console))
-        .addSubcommand(new CheckCommand(console))
-        .addSubcommand(new BeginCommand(console))
-        .addSubcommand(new ConvertCommand(console))
-        .addSubcommand(new AdjustCommand(console))
-        .addSubcommand(JournalCommand.with(console))
-        .addSubcommand(new ReportCommand(console))
-        .addSubcommand(new LadderCommand(console))
-        .addSubcommand(new ChartCommand(console))
-        .addSubcommand(new ScaleCommand(console))
-        .addSubcommand(new RoundCommand(console))
-        .addSubcommand(new TemplatesCommand(console))
-        .addSubcommand(new SchemaCommand(console))
-        .addSubcommand(new CommandLine.HelpCommand());
+    return line(commands.names());
+  }
+
+  private CommandLine line(Collection<String> names) {
+    CommandLine line = new CommandLine(new RootCommand(console));
+    names.forEach(name -> line.addSubcommand(name, commands.make(name)));
+    return line;
   }
 
   private int misused(ParameterException e, String[] args) {

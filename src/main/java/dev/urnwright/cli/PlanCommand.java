@@ -16,7 +16,6 @@ import picocli.CommandLine.Parameters;
 
 /** Works out the plan, prints it and writes its files. */
 @Command(
-    name = "plan",
     header = "Work out the plan; print it, write its sheets and its workbook.",
     description = {
       "%nPrints a summary and writes files beside the event, named after it:",

@@ -21,7 +21,6 @@ import picocli.CommandLine.Parameters;
 
 /** Tells what became of an event. */
 @Command(
-    name = "report",
     header = "After the event: planned against measured, what came back, what that cost.",
     description = {
       "%nTakes what 'adjust' and 'journal served' wrote into the journal under the event's name and"

@@ -35,7 +35,6 @@ import picocli.CommandLine.Parameters;
 
 /** Plans a day of an office coffee service's round. */
 @Command(
-    name = "round",
     header = "Plan a day's round of an office coffee service, or what a week takes to buy.",
     description = {
       "%nThe round is a short text that names a table of sites, .csv or .xlsx: a row for each floor"

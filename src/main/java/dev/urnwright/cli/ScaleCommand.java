@@ -26,7 +26,6 @@ import picocli.CommandLine.Parameters;
 
 /** Scales a brew to another brewer, and plans a day's menu with it. */
 @Command(
-    name = "scale",
     header = "Scale a brew that tastes right to another brewer; plan a day's menu with it.",
     description = {
       "%nFrom a small brew that was weighed and read: dose, water, strength to expect and how"

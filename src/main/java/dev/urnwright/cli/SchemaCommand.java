@@ -9,7 +9,6 @@ import picocli.CommandLine.Option;
 
 /** Prints the schema of the plan's JSON. */
 @Command(
-    name = "schema",
     header = "Print the JSON Schema of what is printed with --json, or of an event file.",
     description =
         "%nThe plan's, and those of 'scale', 'round', 'adjust' and 'ladder', are for programs that read them, in the"

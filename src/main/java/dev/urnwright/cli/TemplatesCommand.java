@@ -12,7 +12,6 @@ import picocli.CommandLine.Parameters;
 
 /** Copies the templates of the sheets out, to be changed. */
 @Command(
-    name = "templates",
     header = "Copy the sheets' templates to a folder, to make them your own.",
     description = {
       "%nThe sheets are XHTML and CSS. Change wording, order, colours and sizes, add a logo"
