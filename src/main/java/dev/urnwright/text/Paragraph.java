@@ -58,7 +58,12 @@ public final class Paragraph {
     if (used > 0) {
       append(' ');
     }
-    word.codePoints().forEach(this::append);
+    if (used + wide <= columns) {
+      line.append(word);
+      used += wide;
+    } else {
+      word.codePoints().forEach(this::append);
+    }
   }
 
   private void append(int point) {

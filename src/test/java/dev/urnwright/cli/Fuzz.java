@@ -43,7 +43,7 @@ public final class Fuzz implements AutoCloseable {
   private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}&&[^\\n]]");
   private static final Pattern QUOTED = Pattern.compile("'[^']*'");
   private static final Pattern JAVA =
-      Pattern.compile(".*(\\bat dev\\.urnwright|Exception\\b|\\bjava\\.|\\bnull\\b).*");
+      Pattern.compile("\\bat dev\\.urnwright|Exception\\b|\\bjava\\.|\\bnull\\b");
 
   private final Hostile hostile;
   private final Path folder;
@@ -153,7 +153,7 @@ public final class Fuzz implements AutoCloseable {
 
   /** Whether a message is the program's own words instead of the user's. */
   private static boolean isJava(String line) {
-    return JAVA.matcher(QUOTED.matcher(line).replaceAll("")).matches();
+    return JAVA.matcher(QUOTED.matcher(line).replaceAll("")).find();
   }
 
   /** All files, with a number that tells their content. */
