@@ -3,9 +3,7 @@ package dev.urnwright.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.urnwright.event.Note;
-import dev.urnwright.input.EventReader;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -63,16 +61,45 @@ class QuestionsTest {
     assertEquals(List.of(question), questions(SANE.replace(sane, odd)));
   }
 
+  /** At the limit of what people do, no question is asked. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "200 ml | 60 ml",
+        "200 ml | 1 l",
+        "strength: 1.25 % | strength: 0.6 %",
+        "60 g, water: 960 g, beverage: 831 g | 2 kg, water: 32 kg, beverage: 27.7 kg",
+        // (960 − 900) / 60 = 1 g/g, (960 − 720) / 60 = 4
+        "831 g | 900 g",
+        "831 g | 720 g",
+        "reference: {dose: 60 g, water: 960 g, beverage: 831 g, strength: 1.40 %} | extraction: 30 %",
+        "up to 1.2 kg, water: 15 l | up to 1 kg, water: 5 kg",
+        "15 min | 1 h"
+      })
+  void whatPeopleDoIsNotAskedAbout(String sane, String other) throws IOException {
+    assertEquals(List.of(), questions(SANE.replace(sane, other)));
+  }
+
+  /** 19.39 / 3 + 2.15 = 8.6: just as strong as filter coffee is drunk. */
+  @Test
+  void threePercentAreStrongAndMeant() throws IOException {
+    assertEquals(
+        List.of(),
+        questions(SANE.replace("10 to 17", "7 to 17").replace("strength: 1.25", "strength: 3")));
+    assertEquals(
+        List.of("Everybody: a strength of 3.10 %? Did you mean 0.31 %?"),
+        questions(SANE.replace("10 to 17", "7 to 17").replace("strength: 1.25", "strength: 3.1")));
+  }
+
+  /** What steeps may take the night. */
+  @Test
+  void whatSteepsTakesItsTime() throws IOException {
+    String steeped = SANE.replace("  name: House\n", "  name: House\n  method: immersion\n");
+    assertEquals(List.of(), questions(steeped.replace("15 min", "15 h")));
+  }
+
   private List<String> questions(String event) throws IOException {
-    Path file = Files.writeString(folder.resolve("supper.yaml"), event);
-    Plan plan =
-        new Planner()
-            .plan(new EventReader().read(file).value().orElseThrow())
-            .value()
-            .orElseThrow();
-    return plan.cautions().stream()
-        .filter(caution -> caution.code().equals(Note.QUESTION))
-        .map(caution -> caution.text().replace('\u00a0', ' '))
-        .toList();
+    return new Written(folder).said(Note.QUESTION, event);
   }
 }

@@ -243,6 +243,79 @@ class ShoppingTest {
         allergens.get(0).text());
   }
 
+  /** Of three groups two have a supply for their cups; 15 ml are left in the hot ones. */
+  @Test
+  void whatIsSaidOfTheSupplies() throws IOException {
+    Written written = new Written(folder);
+    String cups = "supplies:\n  - {name: Cups, use: 1 per cup%s}\n";
+    String tea =
+        PLAIN.replace(
+            "brewers:", "  - {name: Bar, headcount: 9, cup: 150 ml, strength: 1 %}\nbrewers:");
+    String note = "Some supplies go by the size of the cup, and none does for the cups of: ";
+    assertEquals(
+        List.of(note + "Iced; Bar."),
+        written.said("no-cups-listed", tea + cups.replace("%s", ", cup: 200 ml")));
+    assertEquals(
+        List.of(note + "Iced."),
+        written.said(
+            "no-cups-listed",
+            tea
+                + cups.replace("%s", ", cup: 200 ml")
+                + "  - {name: Small cups, use: 1 per cup, cup: 150 ml}\n"));
+    assertEquals(
+        List.of(),
+        written.said(
+            "no-cups-listed",
+            PLAIN
+                + cups.replace("%s", ", cup: 200 ml")
+                + "  - {name: Tall cups, use: 1 per cup, cup: 300 ml}\n"));
+    assertEquals(List.of(), written.said("no-cups-listed", tea + cups.replace("%s", "")));
+    assertEquals(List.of(), written.said("shares-of-cups", tea + cups.replace("%s", "")));
+    assertEquals(
+        1, written.said("shares-of-cups", tea + cups.replace("%s", ", share: 99 %")).size());
+    assertEquals(List.of(), written.said("water-bought", tea + cups.replace("%s", "")));
+    assertEquals(
+        1,
+        written
+            .said(
+                "water-bought",
+                tea + cups.replace("%s", "") + "  - {name: Water, use: all the water}\n")
+            .size());
+  }
+
+  /** 15 ml of milk find the 15 ml of room that the hot cups have. */
+  @Test
+  void roomThatIsJustEnough() throws IOException {
+    String milk = PLAIN + "supplies: [{name: Milk, use: %s per cup, groups: Hot}]\n";
+    Written written = new Written(folder);
+    assertEquals(List.of(), written.said("room", milk.replace("%s", "15 ml")));
+    assertEquals(
+        List.of(
+            "Milk: a cup takes 16 ml, which is more than the room left in it: Hot 15 ml. Give these"
+                + " groups more room, or a larger cup."),
+        written.said("room", milk.replace("%s", "16 ml")));
+  }
+
+  /** Costs are told of where there are any; without one there is nothing to ask a price for. */
+  @Test
+  void costsAndWhatHasNone() throws IOException {
+    Written written = new Written(folder);
+    String free = PLAIN.replace("  price: 9.99 EUR\n", "");
+    assertEquals(1, written.said("costs", PLAIN).size());
+    assertEquals(List.of(), written.said("costs", free));
+    assertEquals(List.of(), written.said("no-quote", PLAIN));
+    assertEquals(
+        List.of(
+            "There is no price for the client: no cost at all is known. Give its pack and price; 0"
+                + " is a price too."),
+        written.said("no-quote", free + "costs: {margin: 25 %}\n"));
+    assertEquals(
+        List.of(
+            "There is no price for the client: no cost is known of Ice, of drinking water. Give its"
+                + " pack and price; 0 is a price too."),
+        written.said("no-quote", PLAIN + "costs: {margin: 25 %}\n"));
+  }
+
   @Test
   void currenciesKeepTheirSmallestCoin() throws IOException {
     String event =
