@@ -80,39 +80,29 @@ final class CircuitWorth {
     List<int[]> possible = loads.beside(running, problem.kinds());
     double[] sums = new double[prices.to() - prices.from() + 1];
     for (int i = 1; i < sums.length; i++) {
-      sums[i] = sums[i - 1] + worth(best(possible, prices.from() + i - 1), prices.from() + i - 1);
+      sums[i] = sums[i - 1] + best(possible, prices.from() + i - 1);
     }
     return sums;
   }
 
-  /** The load that is worth most in a minute. */
-  int[] best(int minute) {
-    return best(loads.loads(), minute);
-  }
-
-  private int[] best(List<int[]> possible, int minute) {
-    int[] best = possible.get(0);
-    double most = worth(best, minute);
-    if (isFree(minute)) {
-      return best;
-    }
-    for (int[] load : possible) {
-      double worth = worth(load, minute);
-      if (worth > most) {
-        most = worth;
-        best = load;
+  /** The worth of the load that is worth most in a minute; at the least of none. */
+  private double best(List<int[]> possible, int minute) {
+    double best = 0;
+    if (isPriced(minute)) {
+      for (int[] load : possible) {
+        best = Math.max(best, worth(load, minute));
       }
     }
     return best;
   }
 
-  private boolean isFree(int minute) {
+  private boolean isPriced(int minute) {
     for (int kind : loads.kinds()) {
       if (prices.power(kind, minute) > 0) {
-        return false;
+        return true;
       }
     }
-    return true;
+    return false;
   }
 
   private double worth(int[] load, int minute) {

@@ -4,8 +4,9 @@ import dev.urnwright.schedule.RunProblem.Kind;
 
 /**
  * What a minute of a brewer is worth at each moment of the day, in grams: so many gram-minutes of
- * waiting could be spared for one minute more of it. Prices of a bound, none of them negative; any
- * such prices give a valid one, good prices a close one.
+ * waiting could be spared for one minute more of it. Prices of a bound, none of them negative, and
+ * of power none but where {@link CircuitLoads} are; any such prices give a valid one, good prices a
+ * close one.
  *
  * <p>A batch pays for its brewer from its start until the brewer is ready again, and for its power
  * while it brews.
@@ -26,7 +27,7 @@ final class Prices {
    *
    * @param from the first minute that has one
    * @param unit for each kind and minute from there on
-   * @param power for each kind and minute from there on
+   * @param power for each kind and minute from there on; 0 for a kind that no circuit limits
    */
   Prices(RunProblem problem, int from, double[][] unit, double[][] power) {
     this.problem = problem;

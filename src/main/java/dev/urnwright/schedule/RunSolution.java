@@ -50,9 +50,4 @@ public record RunSolution(List<TimedBatch> batches, double waitGramMinutes, Proo
    * @param waitBound a wait that none of them goes below, gram minutes
    */
   public record Proof(boolean fewestBatches, boolean leastWait, double waitBound) {}
-
-  /** The first minute at which a brewer starts. */
-  public int firstStart() {
-    return batches.stream().mapToInt(TimedBatch::start).min().orElseThrow();
-  }
 }

@@ -11,6 +11,9 @@ import java.util.stream.LongStream;
  * size class.
  */
 final class SizedLeg implements Leg {
+  /** Less than this is rounding, not an order. */
+  private static final double DROP = 1e-4;
+
   private final int coffee;
   private final OrderBook.Run run;
   private final List<SizeClass> classes;
@@ -125,7 +128,7 @@ final class SizedLeg implements Leg {
 
   @Override
   public int due(long[] progress, int offset) {
-    return run.latestReady(Math.min(run.grams(), left(progress, offset, -1)) - 1e-6);
+    return run.latestReady(Math.min(run.grams(), left(progress, offset, -1)) - DROP);
   }
 
   /** The batch of one class that comes, in time, before all those already placed. */

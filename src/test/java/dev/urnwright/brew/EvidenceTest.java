@@ -97,6 +97,20 @@ class EvidenceTest {
     assertEquals(0.19 + 3e-4 * (16 * 0.95 - 2.1) + 0.004, extraction(off, 12), 1e-12);
   }
 
+  /** What a journal has taught is off by what it scatters: upward, where that is upward. */
+  @Test
+  void whatWasLearnedIsOffByItsOwnDoubts() {
+    Kept learned = new Kept(Optional.of(kept(2.5)), kept(2.1));
+    BrewModel wetter =
+        evidence(BrewMethod.PERCOLATION, WEIGHED, learned, 0)
+            .model(errors(Map.of(Doubt.ABSORPTION_LEARNED, 0.1, Doubt.ABSORPTION, 0.02)));
+    assertEquals(2.5 + 0.1 + 0.02, wetter.absorption().gramsPerGram(), 1e-12);
+    BrewModel more =
+        points(Optional.empty(), point(12, 18), point(15, 20))
+            .model(errors(Map.of(Doubt.EXTRACTION_LEARNED, 0.006, Doubt.EXTRACTION, 0.001)));
+    assertEquals(0.18 + 0.006 + 0.001, extraction(more, 12), 1e-12);
+  }
+
   /** At 1:12, with 9.9 g to the gram, the same misreading is less; and each point has its own. */
   @Test
   void measuredPointsAreOffByTheirReadings() {

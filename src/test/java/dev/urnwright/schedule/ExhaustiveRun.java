@@ -6,22 +6,31 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /**
  * Tries every brewer and every minute for every batch. It shares no code with the scheduler and
- * works the other way round: forward in time, batch by batch, on a grid of minutes.
+ * works the other way round: forward in time, batch by batch, on a grid of minutes from 0 on.
  */
 final class ExhaustiveRun {
-  private static final int HORIZON = 80;
   private static final int GROUPS = 2;
 
   private final RunProblem problem;
   private final List<Service> services;
   private final int[][] busy; // brewers of each kind, at each minute
   private final double[][] load; // watts on each circuit, at each minute
-  private final Map<List<Integer>, Double> seen = new HashMap<>();
-  private double best = Double.POSITIVE_INFINITY;
+  private final Map<String, Double> seen = new HashMap<>();
+  private Best best = new Best(Double.POSITIVE_INFINITY, 0);
+
+  /**
+   * The least wait, and of schedules that wait so long the latest start.
+   *
+   * @param waited gram-minutes
+   * @param firstStart minute
+   */
+  record Best(double waited, int firstStart) {}
 
   /**
    * Orders that share batches.
@@ -43,17 +52,28 @@ final class ExhaustiveRun {
   private ExhaustiveRun(RunProblem problem, List<Service> services) {
     this.problem = problem;
     this.services = services;
-    this.busy = new int[problem.kinds().size()][HORIZON];
-    this.load = new double[problem.circuitWatts().size()][HORIZON];
+    int latest =
+        problem.coffees().stream()
+            .flatMap(coffee -> coffee.orders().stream())
+            .mapToInt(Order::latestReady)
+            .max()
+            .orElseThrow();
+    int horizon =
+        latest + problem.kinds().stream().mapToInt(Kind::turnaroundMinutes).max().orElseThrow();
+    this.busy = new int[problem.kinds().size()][horizon];
+    this.load = new double[problem.circuitWatts().size()][horizon];
   }
 
   /** The least wait that batches of given sizes can have; empty when they can't be in time. */
   static OptionalDouble leastWait(RunProblem problem, List<Service> services) {
+    return best(problem, services).stream().mapToDouble(Best::waited).findAny();
+  }
+
+  /** The best that batches of given sizes can do; empty when they can't be in time. */
+  static Optional<Best> best(RunProblem problem, List<Service> services) {
     ExhaustiveRun run = new ExhaustiveRun(problem, services);
     run.place(0, new int[GROUPS], 0, Integer.MIN_VALUE, 0);
-    return run.best < Double.POSITIVE_INFINITY
-        ? OptionalDouble.of(run.best)
-        : OptionalDouble.empty();
+    return Optional.of(run.best).filter(best -> best.waited() < Double.POSITIVE_INFINITY);
   }
 
   /** The orders of one coffee, cut where no batch can serve both neighbours. */
@@ -71,14 +91,16 @@ final class ExhaustiveRun {
   }
 
   private void place(int index, int[] used, double from, int after, double wait) {
-    if (wait >= best - 1e-6) {
+    if (wait > best.waited() + 1e-6) {
       return;
     }
     if (index == services.size()) {
-      best = wait;
+      if (wait < best.waited() - 1e-6 || firstStart() > best.firstStart()) {
+        best = new Best(wait, firstStart());
+      }
       return;
     }
-    List<Integer> situation = situation(used, index, after);
+    String situation = situation(used, index, after);
     if (seen.getOrDefault(situation, Double.POSITIVE_INFINITY) <= wait) {
       return;
     }
@@ -103,6 +125,18 @@ final class ExhaustiveRun {
           index + 1 < services.size() && services.get(index + 1).coffee() == service.coffee();
       place(index + 1, new int[GROUPS], 0, sameCoffee ? after : Integer.MIN_VALUE, wait);
     }
+  }
+
+  private int firstStart() {
+    int minute = 0;
+    while (Arrays.stream(busy).allMatch(isFree(minute))) {
+      minute++;
+    }
+    return minute;
+  }
+
+  private static Predicate<int[]> isFree(int minute) {
+    return brewers -> brewers[minute] == 0;
   }
 
   private void placeOn(
@@ -138,19 +172,18 @@ final class ExhaustiveRun {
     return wait;
   }
 
-  /** All that matters for what can still come. */
-  private List<Integer> situation(int[] numbers, int index, int after) {
-    List<Integer> situation = new ArrayList<>();
-    situation.add(index);
-    situation.add(after);
-    Arrays.stream(numbers).forEach(situation::add);
+  /** All that matters for what can still come, each number a letter of the key. */
+  private String situation(int[] numbers, int index, int after) {
+    StringBuilder situation = new StringBuilder();
+    situation.append((char) index).append((char) after);
+    Arrays.stream(numbers).forEach(number -> situation.append((char) number));
     for (int[] kind : busy) {
-      Arrays.stream(kind).forEach(situation::add);
+      Arrays.stream(kind).forEach(brewers -> situation.append((char) brewers));
     }
     for (double[] circuit : load) {
-      Arrays.stream(circuit).forEach(watts -> situation.add((int) watts));
+      Arrays.stream(circuit).forEach(watts -> situation.append((char) watts));
     }
-    return situation;
+    return situation.toString();
   }
 
   /** Puts a batch on the grid unless a brewer or watts are missing. */

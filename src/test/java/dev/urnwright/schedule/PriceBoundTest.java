@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -119,9 +120,13 @@ class PriceBoundTest {
     double[][] unit = new double[problem.kinds().size()][minutes];
     double[][] power = new double[problem.kinds().size()][minutes];
     for (int kind = 0; kind < unit.length; kind++) {
+      int which = kind;
+      boolean isLimited =
+          CircuitLoads.of(problem).stream()
+              .anyMatch(circuit -> IntStream.of(circuit.kinds()).anyMatch(k -> k == which));
       for (int i = 0; i < minutes; i++) {
         unit[kind][i] = random.nextInt(3) * random.nextInt(60);
-        power[kind][i] = random.nextInt(3) * random.nextInt(60);
+        power[kind][i] = isLimited ? random.nextInt(3) * random.nextInt(60) : 0;
       }
     }
     return new Prices(problem, problem.earliestStart(), unit, power);
