@@ -63,10 +63,9 @@ final class RunRemarks {
     double missing = heat.wanted().kelvinsAbove(heat.lastPour());
     double bypass = fill.fill().blend().bypass().grams();
     double all = fill.fill().blend().liquid().grams();
-    // The whole fill must be warmer by what the last cup lacks; only the bypass can bring it.
-    double hotter =
-        event.serving().bypassTemperature().celsius()
-            + (bypass == 0 ? Double.MAX_VALUE : 1.15 * missing * all / bypass);
+    // The whole fill must be warmer by what the last cup lacks; only the bypass can bring it, and
+    // none would have to be infinitely hot.
+    double hotter = event.serving().bypassTemperature().celsius() + 1.15 * missing * all / bypass;
     Saying cure =
         hotter <= HOTTEST
             ? Saying.of("caution.cool.hotter-bypass")
