@@ -75,16 +75,18 @@ final class Typesetter {
       throws IOException {
     Document document = parsed(template, view);
     ITextOutputDevice device = new VisibleDevice(ITextRenderer.DEFAULT_DOTS_PER_POINT);
+    TemplateAgent agent =
+        new TemplateAgent(folder, document, device, ITextRenderer.DEFAULT_DOTS_PER_PIXEL);
     ITextRenderer renderer =
         new ITextRenderer(
             ITextRenderer.DEFAULT_DOTS_PER_POINT,
             ITextRenderer.DEFAULT_DOTS_PER_PIXEL,
             device,
-            new TemplateAgent(
-                folder, new PlainXhtml(document), device, ITextRenderer.DEFAULT_DOTS_PER_PIXEL),
+            agent,
             typefaces.resolver(),
             new DrawingBoxes(device, drawings, typefaces),
             new ITextTextRenderer());
+    renderer.getSharedContext().setCss(new StylesByKind(agent));
     renderer.getSharedContext().setLineBreakingStrategy(new LineBreaks());
     renderer.setListener(new Imprint(words.locale().toLanguageTag()));
     renderer.setDocument(document, "");

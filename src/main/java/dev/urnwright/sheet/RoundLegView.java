@@ -30,6 +30,9 @@ public record RoundLegView(
     List<StopLine> stops) {
   private static final int LABELS_ACROSS = 3;
 
+  /** So many floors are sure to fit on half a page. */
+  private static final int MOST_ON_HALF = 4;
+
   /**
    * Arranges a leg, every quantity written for its units and scale.
    *
@@ -66,6 +69,30 @@ public record RoundLegView(
     }
     return strips;
   }
+
+  /**
+   * The slips of all its sites, two on a page. The layout would find out by itself what no longer
+   * fits, but only by laying it out twice.
+   */
+  public List<Slip> slips() {
+    List<Slip> slips = new ArrayList<>();
+    int halves = 0;
+    for (StopLine stop : stops) {
+      int needed = stop.handed().size() <= MOST_ON_HALF ? 1 : 2;
+      boolean turns = halves > 0 && halves + needed > 2;
+      slips.add(new Slip(stop, turns));
+      halves = turns ? needed : halves + needed;
+    }
+    return slips;
+  }
+
+  /**
+   * One site's slip.
+   *
+   * @param stop the site
+   * @param nextPage whether it begins another page
+   */
+  record Slip(StopLine stop, boolean nextPage) {}
 
   /**
    * Labels side by side.
