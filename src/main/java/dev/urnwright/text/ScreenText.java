@@ -26,16 +26,24 @@ final class ScreenText {
    */
   static String clean(String text) {
     StringBuilder kept = new StringBuilder(text.length());
-    text.codePoints()
-        .map(point -> point == '\n' || point == '\t' || point == '\r' ? ' ' : point)
-        .filter(ScreenText::isShown)
-        .forEach(kept::appendCodePoint);
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      int point = text.codePointAt(i);
+      if (point == '\n' || point == '\t' || point == '\r') {
+        kept.append(' ');
+      } else if (isShown(point)) {
+        kept.appendCodePoint(point);
+      }
+    }
     return kept.toString();
   }
 
   /** The columns that a clean text takes. */
   static int width(String text) {
-    return text.codePoints().map(ScreenText::width).sum();
+    int columns = 0;
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      columns += width(text.codePointAt(i));
+    }
+    return columns;
   }
 
   /** The columns that one code point takes: 0, 1 or 2. */
@@ -64,6 +72,9 @@ final class ScreenText {
   }
 
   private static boolean isShown(int point) {
+    if (point >= ' ' && point < 0x7F) {
+      return true;
+    }
     return switch (Character.getType(point)) {
       case Character.CONTROL, Character.SURROGATE -> false;
       case Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> false;
