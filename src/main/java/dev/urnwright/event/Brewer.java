@@ -37,6 +37,12 @@ public record Brewer(
     }
   }
 
+  /** The same kind, so many of it, fed otherwise. */
+  public Brewer with(int otherCount, Supply other) {
+    return new Brewer(
+        name, otherCount, leastDose, greatestDose, greatestWater, vessel, cycle, other, location);
+  }
+
   /**
    * How a brewer is fed.
    *

@@ -27,6 +27,19 @@ public record Dispenser(
     OptionalDouble coolingKelvinsFirstHour,
     OptionalDouble cupsPerMinute,
     Location location) {
+  /** The same kind, so many of it, which holds so long. */
+  public Dispenser with(int otherCount, Optional<Duration> otherHold) {
+    return new Dispenser(
+        name,
+        otherCount,
+        capacity,
+        heel,
+        otherHold,
+        coolingKelvinsFirstHour,
+        cupsPerMinute,
+        location);
+  }
+
   /** Refuses a dispenser from which nothing can be drawn. */
   public Dispenser {
     if (count < 1 || heel.compareTo(capacity) >= 0) {

@@ -30,4 +30,10 @@ public record Equipment(
       throw new IllegalArgumentException("a scale and a jug tell something apart");
     }
   }
+
+  /** The same with other brewers and dispensers. */
+  public Equipment with(List<Brewer> otherBrewers, List<Dispenser> otherDispensers) {
+    return new Equipment(
+        otherBrewers, circuits, otherDispensers, scaleStep, jugMark, uncertainties);
+  }
 }

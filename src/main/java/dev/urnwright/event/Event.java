@@ -109,6 +109,13 @@ public record Event(
         location);
   }
 
+  /** The same event with other equipment, in a kitchen that works otherwise. */
+  public Event with(Equipment other, Kitchen otherwise) {
+    return new Event(
+        name, date, time, print, serving, coffees, groups, other, otherwise, purchases, defaults,
+        kind, taught, location);
+  }
+
   /** The same event with a note. */
   public Event noting(Note note) {
     return taught(coffees, groups, List.of(note), taught);

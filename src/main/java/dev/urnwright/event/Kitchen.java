@@ -39,6 +39,11 @@ public record Kitchen(
     heaters = List.copyOf(heaters);
   }
 
+  /** The same, opening at another time. */
+  public Kitchen opening(LocalTime other) {
+    return new Kitchen(Optional.of(other), people, handling, stations, heaters, water);
+  }
+
   /** The carrying time to a station; the usual one when it isn't listed. */
   public Duration carryTo(Optional<String> station) {
     return stations.stream()

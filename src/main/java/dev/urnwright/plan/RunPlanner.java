@@ -4,12 +4,13 @@ import dev.urnwright.event.Event;
 import dev.urnwright.plan.FillRounding.Turn;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.schedule.BrewerQueue;
-import dev.urnwright.schedule.RunScheduler;
+import dev.urnwright.schedule.RunProblem;
 import dev.urnwright.schedule.RunSolution;
 import dev.urnwright.wording.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Turns drafts into a plan: on a clock when it is known when groups are served and brewers are
@@ -19,14 +20,25 @@ final class RunPlanner {
   private final Event event;
   private final Findings findings;
   private final int mostFills;
+  private final Function<RunProblem, Optional<RunSolution>> scheduler;
   private Optional<ShortRun> late = Optional.empty();
-  private boolean shortOfDispensers;
+  private List<DispenserShortage> shortOf = List.of();
 
-  /** A planner that puts so many fills on a clock at the most. */
-  RunPlanner(Event event, Findings findings, int mostFills) {
+  /**
+   * A planner.
+   *
+   * @param mostFills that it puts on a clock
+   * @param scheduler that does so
+   */
+  RunPlanner(
+      Event event,
+      Findings findings,
+      int mostFills,
+      Function<RunProblem, Optional<RunSolution>> scheduler) {
     this.event = event;
     this.findings = findings;
     this.mostFills = mostFills;
+    this.scheduler = scheduler;
   }
 
   /** The run that can't be made in time, when that is why there is no plan. */
@@ -34,14 +46,14 @@ final class RunPlanner {
     return late;
   }
 
-  /** Whether more dispensers of a kind would be out at once than there are. */
-  boolean isShortOfDispensers() {
-    return shortOfDispensers;
+  /** Dispensers of which more would be out at once than there are. */
+  List<DispenserShortage> shortOf() {
+    return shortOf;
   }
 
   /**
    * The plan, or nothing and the reasons among the findings' problems or in {@link #late}. A plan
-   * with problems is not to be followed.
+   * with problems, or that is {@link #shortOf short of dispensers}, is not to be followed.
    */
   Optional<Plan> finish(List<CoffeeDraft> drafts) {
     int fills =
@@ -86,14 +98,13 @@ final class RunPlanner {
     }
     Timetable timetable = new Timetable(event);
     TimedDraft draft = TimedDraft.of(event, timetable, drafts);
-    Optional<RunSolution> solution = RunScheduler.solve(draft.problem());
+    Optional<RunSolution> solution = scheduler.apply(draft.problem());
     if (solution.isEmpty()) {
       late = Optional.of(new ShortRun(event, drafts, draft));
       return Optional.empty();
     }
     TimedPlan timed = TimedPlan.of(event, timetable, drafts, draft, solution.get());
-    shortOfDispensers = !timed.shortOf().isEmpty();
-    ShortRun.dispensers(timed).forEach(findings::refuse);
+    shortOf = timed.shortOf();
     List<CoffeePlan> coffees = new ArrayList<>();
     for (int coffee = 0; coffee < drafts.size(); coffee++) {
       List<Turn> sequence = new ArrayList<>();

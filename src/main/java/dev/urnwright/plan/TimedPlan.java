@@ -3,6 +3,7 @@ package dev.urnwright.plan;
 import dev.urnwright.event.Brewer;
 import dev.urnwright.event.Dispenser;
 import dev.urnwright.event.Event;
+import dev.urnwright.plan.DispenserShortage.Out;
 import dev.urnwright.plan.TimedDraft.Slot;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.schedule.BrewerUnit;
@@ -11,7 +12,6 @@ import dev.urnwright.schedule.DispenserTimes.Use;
 import dev.urnwright.schedule.RunSolution;
 import dev.urnwright.schedule.RunSolution.TimedBatch;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,14 +25,14 @@ import java.util.stream.IntStream;
  * @param solution of its problem
  * @param batches of each coffee, in order of being ready
  * @param filling of each coffee, for each of its slots in order
- * @param shortOf dispensers of which there are too few, with the number that would do
+ * @param shortOf kinds of dispensers of which there are too few
  */
 record TimedPlan(
     TimedDraft draft,
     RunSolution solution,
     List<List<TimedBatch>> batches,
     List<List<Filling>> filling,
-    Map<Dispenser, Integer> shortOf) {
+    List<DispenserShortage> shortOf) {
   /**
    * When a fill gets its concentrate.
    *
@@ -62,13 +62,11 @@ record TimedPlan(
       batches.add(dosed(ofCoffee, draws, draft.problem().coffees().get(coffee).gramsPerStep()));
       filling.add(filling(draws, ofCoffee));
     }
-    Map<Dispenser, Integer> shortOf = new LinkedHashMap<>();
-    for (Dispenser dispenser : event.equipment().dispensers()) {
-      int most = name(dispenser, timetable, drafts, draft, filling);
-      if (most > dispenser.count()) {
-        shortOf.put(dispenser, most);
-      }
-    }
+    List<DispenserShortage> shortOf =
+        event.equipment().dispensers().stream()
+            .map(dispenser -> name(dispenser, timetable, drafts, draft, filling))
+            .filter(shortage -> shortage.more() > 0)
+            .toList();
     return new TimedPlan(draft, solution, batches, filling, shortOf);
   }
 
@@ -119,8 +117,8 @@ record TimedPlan(
     return filling;
   }
 
-  /** Names the dispensers of one kind, and counts how many are wanted at once. */
-  private static int name(
+  /** Names the dispensers of one kind, and tells how many are wanted at once. */
+  private static DispenserShortage name(
       Dispenser dispenser,
       Timetable timetable,
       List<CoffeeDraft> drafts,
@@ -128,22 +126,17 @@ record TimedPlan(
       List<List<Filling>> filling) {
     List<int[]> places = new ArrayList<>();
     List<Use> uses = new ArrayList<>();
+    List<Out> out = new ArrayList<>();
     for (int coffee = 0; coffee < drafts.size(); coffee++) {
       for (int s = 0; s < draft.slots().get(coffee).size(); s++) {
         Slot slot = draft.slots().get(coffee).get(s);
-        if (drafts
-            .get(coffee)
-            .shares()
-            .get(slot.share())
-            .dispenser()
-            .filter(dispenser::equals)
-            .isPresent()) {
+        FillRounding.Share share = drafts.get(coffee).shares().get(slot.share());
+        if (share.dispenser().filter(dispenser::equals).isPresent()) {
+          int from = filling.get(coffee).get(s).firstReady();
+          int until = slot.window().lastPour() + slot.window().carry() + timetable.cleaning();
           places.add(new int[] {coffee, s});
-          uses.add(
-              new Use(
-                  filling.get(coffee).get(s).firstReady(),
-                  slot.window().lastPour() + slot.window().carry() + timetable.cleaning(),
-                  coffee));
+          uses.add(new Use(from, until, coffee));
+          out.add(new Out(share.need(), from, until));
         }
       }
     }
@@ -162,6 +155,6 @@ record TimedPlan(
                   new Filling(
                       bare.firstReady(), bare.lastReady(), bare.drawn(), Optional.of(unit)));
             });
-    return times.most();
+    return DispenserShortage.of(dispenser, out);
   }
 }

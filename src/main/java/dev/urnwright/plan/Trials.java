@@ -4,10 +4,15 @@ import dev.urnwright.event.Event;
 import dev.urnwright.plan.DispenserPlan.Limits;
 import dev.urnwright.problem.Checked;
 import dev.urnwright.schedule.DispenserChoice.Chosen;
+import dev.urnwright.schedule.Effort;
+import dev.urnwright.schedule.RunProblem;
+import dev.urnwright.schedule.RunScheduler;
+import dev.urnwright.schedule.RunSolution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Puts an event to the clock. What can't be done as its guests would like is tried again before it
@@ -30,36 +35,66 @@ record Trials(
   /** Above so many, the number of taps is halved until something works. */
   private static final int ONE_BY_ONE = 6;
 
+  /** For looking whether other dispensers, or fewer of them side by side, help: some seconds. */
+  private static final long LOOKS = 20_000_000;
+
+  /** For trying cures: some seconds. */
+  private static final long CURES = 40_000_000;
+
+  /** What a look takes besides searching. */
+  private static final long ONE_LOOK = 100_000;
+
   /** What came of one trial. */
-  private record Trial(Findings findings, Optional<Plan> plan, RunPlanner planner, int taps) {
+  private record Trial(
+      Limits limits, Findings findings, Optional<Plan> plan, RunPlanner planner, int taps) {
     boolean isDone() {
-      return plan.isPresent() && findings.problems().isEmpty();
+      return plan.isPresent() && findings.problems().isEmpty() && planner.shortOf().isEmpty();
     }
   }
 
   /** The plan of the first trial that works, or why the last one doesn't. */
   Checked<Plan> plan() {
-    Trial trial = trial(Limits.NONE);
+    Trial trial = trial(Limits.NONE, RunScheduler::solve);
+    Effort looks = Effort.of(LOOKS);
     List<Limits> further = new ArrayList<>();
     if (trial.planner().late().isPresent()) {
       for (int taps = trial.taps(); taps > 1; further.add(new Limits(taps, 0))) {
         taps = taps > ONE_BY_ONE ? taps / 2 : taps - 1;
       }
-    } else if (trial.planner().isShortOfDispensers()) {
+    } else if (!trial.planner().shortOf().isEmpty()) {
       EARLY.forEach(early -> further.add(new Limits(Integer.MAX_VALUE, early)));
       further.add(new Limits(1, 0)); // what is missing even so is what can be told
     }
     for (int i = 0; i < further.size() && !trial.isDone(); i++) {
-      trial = trial(further.get(i));
+      trial = trial(further.get(i), problem -> solvedIfSeen(problem, looks));
     }
-    Findings told = trial.findings();
-    trial.planner().late().ifPresent(run -> run.problems().forEach(told::refuse));
-    return trial.isDone()
-        ? Checked.of(trial.plan().orElseThrow())
-        : Checked.refused(told.problems());
+    return trial.isDone() ? Checked.of(trial.plan().orElseThrow()) : refused(trial);
   }
 
-  private Trial trial(Limits limits) {
+  private static Optional<RunSolution> solvedIfSeen(RunProblem problem, Effort effort) {
+    Optional<RunSolution> seen = RunScheduler.look(problem, effort);
+    return seen.isPresent() ? RunScheduler.solve(problem).or(() -> seen) : seen;
+  }
+
+  private Checked<Plan> refused(Trial trial) {
+    Findings told = trial.findings();
+    Effort effort = Effort.of(CURES);
+    Cures cures = new Cures(event, effort, changed -> works(changed, trial.limits(), effort));
+    trial.planner().late().ifPresent(run -> run.problems(cures).forEach(told::refuse));
+    List<DispenserShortage> shortOf = trial.planner().shortOf();
+    shortOf.forEach(shortage -> told.refuse(shortage.problem(cures.of(shortage, shortOf))));
+    return Checked.refused(told.problems());
+  }
+
+  /** Whether an event with other equipment is seen to work at a first look. */
+  private boolean works(Event changed, Limits limits, Effort effort) {
+    effort.spend(ONE_LOOK);
+    return new Trials(changed, models, needs, findings, mostFills)
+        .trial(limits, problem -> RunScheduler.look(problem, effort))
+        .isDone();
+  }
+
+  private Trial trial(Limits limits, Function<RunProblem, Optional<RunSolution>> scheduler) {
     Findings own = findings.copy();
     Map<GroupNeed, Chosen> dispensers = new DispenserPlan(event, own, limits).choose(needs);
     List<CoffeeDraft> drafts = new ArrayList<>();
@@ -70,9 +105,9 @@ record Trials(
         CoffeeDraft.of(event, model, drinkers, dispensers, own).ifPresent(drafts::add);
       }
     }
-    RunPlanner planner = new RunPlanner(event, own, mostFills);
+    RunPlanner planner = new RunPlanner(event, own, mostFills, scheduler);
     Optional<Plan> plan = own.problems().isEmpty() ? planner.finish(drafts) : Optional.empty();
     int taps = dispensers.values().stream().mapToInt(Chosen::taps).max().orElse(1);
-    return new Trial(own, plan, planner, taps);
+    return new Trial(limits, own, plan, planner, taps);
   }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The best places on the clock for batches whose sizes are decided: least waiting, then latest
@@ -32,6 +33,9 @@ final class BackwardSearch {
   static final int FREE = Integer.MAX_VALUE / 4;
   static final double SAME = 1e-6;
 
+  /** What a gram that nobody brews counts, in minutes of waiting: more than any that is brewed. */
+  private static final double MISSED = 10 * 24 * 60;
+
   private final RunProblem problem;
   private final List<Leg> legs;
   private final int[] offsets; // of each leg's numbers in a state's progress
@@ -43,6 +47,11 @@ final class BackwardSearch {
   private final Contention contention;
   private final BrewerNames names;
   private final Optional<PriceBound> prices;
+  private final Effort effort;
+
+  private static final Comparator<SearchState> BETTER =
+      Comparator.comparingDouble((SearchState state) -> state.value)
+          .thenComparingInt(state -> state.firstStart);
 
   private double incumbent = Double.NEGATIVE_INFINITY;
   private double dropped = Double.NEGATIVE_INFINITY;
@@ -55,15 +64,25 @@ final class BackwardSearch {
    * @param value gram-minutes of ready times; the more, the less waiting
    * @param bound that no schedule exceeds
    * @param firstStart minute
+   * @param leftOut orders that no batch serves, where legs let go of some
    */
-  record Found(List<TimedBatch> batches, double value, double bound, int firstStart) {
+  record Found(
+      List<TimedBatch> batches, double value, double bound, int firstStart, List<Order> leftOut) {
     boolean isProven() {
       return bound <= value + SAME * Math.max(1, Math.abs(value));
     }
   }
 
   BackwardSearch(RunProblem problem, List<Leg> legs, int width) {
-    this(problem, legs, width, Optional.empty());
+    this(problem, legs, width, Optional.empty(), Effort.unlimited());
+  }
+
+  BackwardSearch(RunProblem problem, List<Leg> legs, int width, Effort effort) {
+    this(problem, legs, width, Optional.empty(), effort);
+  }
+
+  BackwardSearch(RunProblem problem, List<Leg> legs, int width, Optional<PriceBound> prices) {
+    this(problem, legs, width, prices, Effort.unlimited());
   }
 
   /**
@@ -71,9 +90,12 @@ final class BackwardSearch {
    *
    * @param width states kept in a layer
    * @param prices by which states are bounded, besides by when their orders are due
+   * @param effort that is left for it; once that is spent, it finds nothing
    */
-  BackwardSearch(RunProblem problem, List<Leg> legs, int width, Optional<PriceBound> prices) {
+  private BackwardSearch(
+      RunProblem problem, List<Leg> legs, int width, Optional<PriceBound> prices, Effort effort) {
     this.prices = prices;
+    this.effort = effort;
     this.problem = problem;
     this.legs = legs;
     this.width = width;
@@ -106,28 +128,31 @@ final class BackwardSearch {
    */
   Optional<Found> run(double floor) {
     incumbent = floor;
+    boolean maySkip = legs.stream().anyMatch(Leg::letsGo);
+    Optional<SearchState> best = Optional.empty();
     List<SearchState> layer = List.of(root());
-    while (!layer.isEmpty()) {
-      Optional<SearchState> best =
-          layer.stream()
-              .filter(this::isDone)
-              .max(
-                  Comparator.comparingDouble((SearchState s) -> s.value)
-                      .thenComparingInt(s -> s.firstStart));
-      if (best.isPresent()) {
-        return best.map(this::found);
+    while (!layer.isEmpty() && !effort.isSpent()) {
+      best = Stream.concat(best.stream(), layer.stream().filter(this::isDone)).max(BETTER);
+      if (best.isPresent() && !maySkip) {
+        break;
       }
+      // Where orders may be let go, those who let go of more are done first.
+      incumbent = best.map(state -> Math.max(incumbent, state.value)).orElse(incumbent);
       Map<SearchState.Progress, List<SearchState>> next = new HashMap<>();
       expanded += layer.size();
       layer.forEach(state -> expand(state, next));
       layer = narrowed(next.values());
     }
-    return Optional.empty();
+    return best.map(this::found);
   }
 
   private Found found(SearchState state) {
     return new Found(
-        names.of(state.placements), state.value, Math.max(state.value, dropped), state.firstStart);
+        names.of(state.placements),
+        state.value,
+        Math.max(state.value, dropped),
+        state.firstStart,
+        SearchState.LeftOut.orders(state.leftOut));
   }
 
   private boolean isDone(SearchState state) {
@@ -158,11 +183,13 @@ final class BackwardSearch {
       if (leg >= 0) {
         int before = children.size();
         children(state, leg, children);
-        if (children.size() == before) {
-          return; // this coffee's next batch can't be placed, now or later
+        if (children.size() == before) { // this coffee's next batch can't be placed, now or later
+          letGo(state, leg, next);
+          return;
         }
       }
     }
+    effort.spend((long) children.size() * (numbers + units + legs.size()));
     contention.settle(children);
     for (SearchState child : children) {
       settle(child);
@@ -170,6 +197,20 @@ final class BackwardSearch {
         child.joins(next.computeIfAbsent(child.key(), key -> new ArrayList<>()));
       }
     }
+  }
+
+  /** Goes on without the order that can't be served, where the leg lets go of it. */
+  private void letGo(
+      SearchState state, int leg, Map<SearchState.Progress, List<SearchState>> next) {
+    legs.get(leg)
+        .release(state.progress, offsets[leg])
+        .ifPresent(
+            released -> {
+              SearchState child = state.without(released.order(), MISSED);
+              child.progress[offsets[leg]] += released.by();
+              settle(child);
+              child.joins(next.computeIfAbsent(child.key(), key -> new ArrayList<>()));
+            });
   }
 
   /** The last leg of a coffee that still has batches to place, or -1. */
@@ -239,6 +280,7 @@ final class BackwardSearch {
     SearchState child = new SearchState(state.progress.clone(), state.free.clone());
     child.last = ready;
     child.firstStart = Math.min(state.firstStart, start);
+    child.leftOut = state.leftOut;
     int from = firstUnit[kind];
     int to = firstUnit[kind + 1];
     int unit = to - 1; // the tightest fit keeps the freest brewers free

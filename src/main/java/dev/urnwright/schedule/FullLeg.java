@@ -1,7 +1,9 @@
 package dev.urnwright.schedule;
 
+import dev.urnwright.schedule.RunProblem.CoffeeOrders;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -9,7 +11,7 @@ import java.util.stream.IntStream;
  * fewest batches look like. Its one number counts the micrograms served.
  *
  * <p>Full batches may come out too late although smaller ones would not: where that is so, a batch
- * may also stop short of the order that it would serve in part.
+ * may also stop short of the order that it would serve in part, or an order is let go.
  */
 final class FullLeg implements Leg {
   private static final double MICROGRAMS = 1e6;
@@ -17,23 +19,33 @@ final class FullLeg implements Leg {
   /** Less than this is rounding, not an order. */
   private static final double DROP = 1e-4;
 
+  /** What it may do where full batches come out too late. */
+  enum Leeway {
+    /** Nothing. */
+    NONE,
+    /** A batch may stop short of an order. */
+    STOP_SHORT,
+    /** And an order that can't be served even so is let go. */
+    LET_GO
+  }
+
   private final int coffee;
   private final OrderBook.Run run;
   private final List<DoseRange> ranges;
   private final double gramsPerStep;
-  private final boolean mayStopShort;
+  private final Leeway leeway;
 
-  FullLeg(
-      int coffee,
-      OrderBook.Run run,
-      List<DoseRange> ranges,
-      double gramsPerStep,
-      boolean mayStopShort) {
+  private FullLeg(
+      int coffee, OrderBook.Run run, List<DoseRange> ranges, double gramsPerStep, Leeway leeway) {
     this.coffee = coffee;
     this.run = run;
     this.ranges = ranges;
     this.gramsPerStep = gramsPerStep;
-    this.mayStopShort = mayStopShort;
+    this.leeway = leeway;
+  }
+
+  static FullLeg of(int coffee, OrderBook.Run run, CoffeeOrders orders, Leeway leeway) {
+    return new FullLeg(coffee, run, orders.doses(), orders.gramsPerStep(), leeway);
   }
 
   @Override
@@ -62,7 +74,9 @@ final class FullLeg implements Leg {
         offer(kind, from, to, choices);
         // An order left to the batch before may be what this one would have to be early for.
         double next = run.endOfOrder(from);
-        if (mayStopShort && next < to - DROP && run.latestReady(next) > run.latestReady(from)) {
+        if (leeway != Leeway.NONE
+            && next < to - DROP
+            && run.latestReady(next) > run.latestReady(from)) {
           offer(kind, next, to, choices);
         }
       }
@@ -84,6 +98,21 @@ final class FullLeg implements Leg {
               run.earliestReady(from, to),
               run.latestReady(from)));
     }
+  }
+
+  @Override
+  public boolean letsGo() {
+    return leeway == Leeway.LET_GO;
+  }
+
+  @Override
+  public Optional<Released> release(long[] progress, int offset) {
+    if (!letsGo()) {
+      return Optional.empty();
+    }
+    double to = left(progress, offset);
+    double last = Math.max(0, to - DROP);
+    return Optional.of(new Released(run.orderAt(last), micrograms(run.startOfOrder(last), to)));
   }
 
   @Override

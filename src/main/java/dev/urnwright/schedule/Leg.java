@@ -1,6 +1,7 @@
 package dev.urnwright.schedule;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One run of orders whose batches the search places, from the last one back to the first.
@@ -38,6 +39,28 @@ sealed interface Leg permits SizedLeg, FullLeg, FixedLeg {
   default double measure(long[] progress, int offset) {
     return 0;
   }
+
+  /** Whether orders that can't be served are let go. */
+  default boolean letsGo() {
+    return false;
+  }
+
+  /**
+   * How to go on where the next batch back can't be placed.
+   *
+   * @return empty when every order must be served
+   */
+  default Optional<Released> release(long[] progress, int offset) {
+    return Optional.empty();
+  }
+
+  /**
+   * An order that is let go.
+   *
+   * @param order the last of those that are left
+   * @param by how far that moves the leg's number
+   */
+  record Released(Order order, long by) {}
 
   /** No batch that is left is ready after this minute. */
   int due(long[] progress, int offset);

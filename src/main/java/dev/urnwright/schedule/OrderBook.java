@@ -85,6 +85,17 @@ final class OrderBook {
       return earliest;
     }
 
+    /** The order that holds the gram just after this one. */
+    Order orderAt(double from) {
+      return orders.get(at(from));
+    }
+
+    /** Where the order that holds the gram just after this one begins. */
+    double startOfOrder(double from) {
+      int order = at(from);
+      return order == 0 ? 0 : ends[order - 1];
+    }
+
     /** Where the order that holds the gram just after this one ends. */
     double endOfOrder(double from) {
       return ends[at(from)];

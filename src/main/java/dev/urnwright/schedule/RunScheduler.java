@@ -1,6 +1,7 @@
 package dev.urnwright.schedule;
 
 import dev.urnwright.schedule.BackwardSearch.Found;
+import dev.urnwright.schedule.FullLeg.Leeway;
 import dev.urnwright.schedule.RunProblem.CoffeeOrders;
 import dev.urnwright.schedule.RunSolution.Proof;
 import dev.urnwright.schedule.RunSolution.TimedBatch;
@@ -72,6 +73,10 @@ public final class RunScheduler {
    */
   private record RunOfCoffee(
       int coffee, OrderBook.Run run, int after, long steps, int fewest, CoffeeOrders orders) {
+    Leg leg(Sizing sizing) {
+      return new SizedLeg(coffee, run, sizing, orders.gramsPerStep());
+    }
+
     boolean isServedBy(TimedBatch batch) {
       return batch.coffee() == coffee
           && batch.ready() > after
@@ -94,11 +99,14 @@ public final class RunScheduler {
     return solve(problem, WIDE);
   }
 
-  /** Whether a first look finds a schedule that leaves no guest unserved. */
-  public static boolean canServe(RunProblem problem) {
-    return of(problem, NARROW)
-        .filter(scheduler -> scheduler.equal(0).isPresent() || scheduler.full().isPresent())
-        .isPresent();
+  /**
+   * A schedule that leaves no guest unserved, found at a first look: not the best one.
+   *
+   * @param effort that is left for it
+   * @return empty when it finds none, or the effort is spent before it does
+   */
+  public static Optional<RunSolution> look(RunProblem problem, Effort effort) {
+    return of(problem, NARROW).flatMap(scheduler -> scheduler.look(effort));
   }
 
   static Optional<RunSolution> solve(RunProblem problem, int width) {
@@ -151,6 +159,33 @@ public final class RunScheduler {
       }
     }
     return Optional.empty();
+  }
+
+  private Optional<RunSolution> look(Effort effort) {
+    Attempt attempt = new Attempt();
+    List<Leg> equal =
+        runs.stream()
+            .flatMap(
+                run ->
+                    Sizing.even(run.steps(), run.fewest(), run.orders().doses())
+                        .or(() -> Sizing.least(run.steps(), run.fewest(), run.orders().doses()))
+                        .map(sizing -> run.leg(sizing))
+                        .stream())
+            .toList();
+    if (equal.size() == runs.size()) {
+      look(equal, Effort.width(problem, equal, NARROW), effort).ifPresent(attempt::offer);
+    }
+    for (Leeway leeway : List.of(Leeway.NONE, Leeway.STOP_SHORT)) {
+      if (attempt.best.isEmpty()) {
+        List<Leg> legs = legs(leeway);
+        look(legs, Effort.width(problem, legs, FULL), effort).ifPresent(attempt::offer);
+      }
+    }
+    return attempt.best.map(found -> solution(attempt, false));
+  }
+
+  private Optional<Found> look(List<Leg> legs, int states, Effort effort) {
+    return new BackwardSearch(problem, legs, states, effort).run(Double.NEGATIVE_INFINITY);
   }
 
   private Optional<RunSolution> solve() {
@@ -255,8 +290,7 @@ public final class RunScheduler {
   private boolean search(List<Sizing> sizings, int states, Attempt attempt) {
     List<Leg> legs = new ArrayList<>();
     for (int i = 0; i < runs.size(); i++) {
-      RunOfCoffee run = runs.get(i);
-      legs.add(new SizedLeg(run.coffee(), run.run(), sizings.get(i), run.orders().gramsPerStep()));
+      legs.add(runs.get(i).leg(sizings.get(i)));
     }
     return searchLegs(legs, states, attempt);
   }
@@ -314,23 +348,17 @@ public final class RunScheduler {
   }
 
   private Optional<Found> full() {
-    return full(false).or(() -> full(true));
+    return full(Leeway.NONE).or(() -> full(Leeway.STOP_SHORT));
   }
 
-  private Optional<Found> full(boolean mayStopShort) {
-    List<Leg> legs =
-        runs.stream()
-            .map(
-                run ->
-                    (Leg)
-                        new FullLeg(
-                            run.coffee(),
-                            run.run(),
-                            run.orders().doses(),
-                            run.orders().gramsPerStep(),
-                            mayStopShort))
-            .toList();
-    return new BackwardSearch(problem, legs, FULL).run(Double.NEGATIVE_INFINITY);
+  private Optional<Found> full(Leeway leeway) {
+    return new BackwardSearch(problem, legs(leeway), FULL).run(Double.NEGATIVE_INFINITY);
+  }
+
+  private List<Leg> legs(Leeway leeway) {
+    List<Leg> legs = new ArrayList<>();
+    runs.forEach(run -> legs.add(FullLeg.of(run.coffee(), run.run(), run.orders(), leeway)));
+    return legs;
   }
 
   /** As many batches of each kind as were found for each run, levelled. */

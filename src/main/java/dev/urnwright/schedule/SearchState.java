@@ -2,6 +2,7 @@ package dev.urnwright.schedule;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +22,7 @@ final class SearchState {
   double bound;
   double most; // that can still come of it, no more than its bound
   @Nullable Placement placements; // the earliest, with those after it
+  @Nullable LeftOut leftOut; // the earliest order that was let go, with those after it
 
   SearchState(long[] progress, int[] free) {
     this.progress = progress;
@@ -30,6 +32,33 @@ final class SearchState {
   /** The batch placed last; only the beginning of a search has none. */
   Placement placed() {
     return requireNonNull(placements, "a batch was placed");
+  }
+
+  /** The same with an order let go, of which each gram counts so many minutes less. */
+  SearchState without(Order order, double minutes) {
+    SearchState child = new SearchState(progress.clone(), free.clone());
+    child.last = last;
+    child.value = value - order.grams() * minutes;
+    child.firstStart = firstStart;
+    child.placements = placements;
+    child.leftOut = new LeftOut(leftOut, order);
+    return child;
+  }
+
+  /**
+   * Orders that no batch serves.
+   *
+   * @param later let go before it; null for the last one of the day
+   */
+  record LeftOut(@Nullable LeftOut later, Order order) {
+    /** All of them, the earliest first. */
+    static List<Order> orders(@Nullable LeftOut first) {
+      List<Order> orders = new ArrayList<>();
+      for (LeftOut each = first; each != null; each = each.later) {
+        orders.add(each.order);
+      }
+      return orders;
+    }
   }
 
   /** How far all legs have come, as a key. */

@@ -8,6 +8,7 @@ import dev.urnwright.event.Event;
 import dev.urnwright.event.Note;
 import dev.urnwright.input.EventReader;
 import dev.urnwright.plan.Run.FillTime;
+import dev.urnwright.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,6 +18,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -111,6 +114,35 @@ class TapsTest {
       Run run = plan(text).run().orElseThrow();
       assertTrue(run.fills().size() > 20);
     }
+  }
+
+  /**
+   * Both groups are served at ten, and each takes an urn of its own from the brewer's last drop.
+   */
+  @Test
+  void tooFewAtOnceSaysForWhomAndWhen() throws IOException {
+    String text =
+        BREAK
+            .formatted(2, "12 cups per minute")
+            .replace(
+                "groups:",
+                "groups:\n"
+                    + "  - {name: Porch, headcount: 80, cup: 200 ml, strength: 1.25 %,"
+                    + " serve: 10:00-10:20}");
+    Path file = Files.writeString(folder.resolve("scarce.yaml"), text);
+    Event event = new EventReader().read(file).value().orElseThrow();
+    List<Problem> problems = new Planner().plan(event).problems();
+    assertEquals(1, problems.size(), problems.toString());
+    // 80 cups of 200 ml are 16 l, two urns of 10 l; 240 cups are 48 l, five: all open till 10:20.
+    Matcher words =
+        Pattern.compile(
+                "the run needs 7 of Urn at once at \\d\\d:\\d\\d, from the fill to the return for"
+                    + " cleaning, and there are 2: 5 for 'Hall' \\(coffee\\) from \\d\\d:\\d\\d to"
+                    + " 10:28, 2 for 'Porch' \\(coffee\\) from \\d\\d:\\d\\d to 10:28")
+            .matcher(problems.get(0).wrong());
+    assertTrue(words.matches(), problems.toString());
+    assertTrue(problems.get(0).expected().startsWith("5 more, or larger"), problems.toString());
+    plan(text.replace("Urn, count: 2", "Urn, count: 7"));
   }
 
   /** For every group: its taps stay within what one gives, or a caution says how long one waits. */
