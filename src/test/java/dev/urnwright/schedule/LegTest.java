@@ -30,7 +30,8 @@ class LegTest {
   private static final Leg FIXED =
       new FixedLeg(3, RUN, List.of(35.0, 65.0), ranges(2, 4, 1, 7, 0, 0), 10);
 
-  private static final Leg FULL = new FullLeg(3, RUN, ranges(1, 4, 3, 6, 0, 0), 10, false);
+  private static final Leg FULL =
+      new FullLeg(3, RUN, ranges(1, 4, 3, 6, 0, 0), 10, FullLeg.Leeway.NONE);
 
   private static Leg sized(SizeClass... classes) {
     return new SizedLeg(3, RUN, new Sizing(List.of(classes)), 10);
@@ -118,14 +119,18 @@ class LegTest {
   /** 4 steps would reach back into the second order; they may also serve the third alone. */
   @Test
   void aFullBatchMayLeaveAnOrderToTheOneBefore() {
-    Leg leg = new FullLeg(3, RUN, ranges(1, 4), 10, true);
+    Leg leg = new FullLeg(3, RUN, ranges(1, 4), 10, FullLeg.Leeway.STOP_SHORT);
     assertChoice("[0] 4 0 40000000 40.0 15 25 [0] 3 0 30000000 30.0 15 30", leg, 0);
     // from 30 g on it is the second order alone, as it would be anyway with 3 steps
     assertChoice(
-        "[0] 3 0 30000000 30.0 12 25", new FullLeg(3, RUN, ranges(1, 3), 10, true), 30_000_000);
+        "[0] 3 0 30000000 30.0 12 25",
+        new FullLeg(3, RUN, ranges(1, 3), 10, FullLeg.Leeway.STOP_SHORT),
+        30_000_000);
     // within one order there is nothing to leave
     assertChoice(
-        "[0] 2 0 20000000 20.0 9 20", new FullLeg(3, RUN, ranges(1, 2), 10, true), 80_000_000);
+        "[0] 2 0 20000000 20.0 9 20",
+        new FullLeg(3, RUN, ranges(1, 2), 10, FullLeg.Leeway.STOP_SHORT),
+        80_000_000);
   }
 
   /** An order due as early as the next isn't left: that makes the batch no later. */
@@ -133,7 +138,10 @@ class LegTest {
   void aFullBatchStopsShortOnlyWhereThatMakesItLater() {
     OrderBook.Run run =
         new OrderBook.Run(List.of(new Order("a", 20, 9, 20), new Order("b", 20, 9, 20)));
-    assertChoice("[0] 3 0 30000000 30.0 9 20", new FullLeg(3, run, ranges(1, 3), 10, true), 0);
+    assertChoice(
+        "[0] 3 0 30000000 30.0 9 20",
+        new FullLeg(3, run, ranges(1, 3), 10, FullLeg.Leeway.STOP_SHORT),
+        0);
   }
 
   private static void assertChoice(String wanted, Leg leg, long... progress) {
