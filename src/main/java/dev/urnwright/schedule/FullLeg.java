@@ -35,7 +35,7 @@ final class FullLeg implements Leg {
   private final double gramsPerStep;
   private final Leeway leeway;
 
-  FullLeg(
+  private FullLeg(
       int coffee, OrderBook.Run run, List<DoseRange> ranges, double gramsPerStep, Leeway leeway) {
     this.coffee = coffee;
     this.run = run;

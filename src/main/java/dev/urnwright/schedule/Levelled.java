@@ -1,5 +1,6 @@
 package dev.urnwright.schedule;
 
+import dev.urnwright.event.Brewer;
 import dev.urnwright.quantity.Mass;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -51,14 +52,10 @@ record Levelled(long[] counts, List<DoseRange> ranges, long total, long level, l
   /** The batches, larger doses first. */
   List<BatchSplit.Share> shares(Mass step) {
     List<BatchSplit.Share> shares = new ArrayList<>();
-    long toLower = lowered;
     for (int kind = 0; kind < counts.length; kind++) {
-      DoseRange range = ranges.get(kind);
-      long here = loweredOf(kind, toLower);
-      toLower -= here;
-      for (long i = 0; i < counts[kind]; i++) {
-        long dose = at(level, range) - (i < here ? 1 : 0);
-        shares.add(new BatchSplit.Share(step.times(dose), List.of(range.brewer())));
+      List<Brewer> brewer = List.of(ranges.get(kind).brewer());
+      for (long dose : doses(kind)) {
+        shares.add(new BatchSplit.Share(step.times(dose), brewer));
       }
     }
     shares.sort(Comparator.comparing(BatchSplit.Share::dose).reversed());
@@ -66,18 +63,14 @@ record Levelled(long[] counts, List<DoseRange> ranges, long total, long level, l
   }
 
   /** The doses of one kind, the least first. */
-  @SuppressWarnings("ReferenceEquality") // two kinds may be alike
-  long[] doses(DoseRange wanted) {
+  long[] doses(int wanted) {
     long toLower = lowered;
-    for (int kind = 0; kind < counts.length; kind++) {
-      long here = loweredOf(kind, toLower);
-      toLower -= here;
-      if (ranges.get(kind) == wanted) {
-        long dose = at(level, wanted);
-        return LongStream.range(0, counts[kind]).map(i -> i < here ? dose - 1 : dose).toArray();
-      }
+    for (int kind = 0; kind < wanted; kind++) {
+      toLower -= loweredOf(kind, toLower);
     }
-    return new long[0];
+    long here = loweredOf(wanted, toLower);
+    long dose = at(level, ranges.get(wanted));
+    return LongStream.range(0, counts[wanted]).map(i -> i < here ? dose - 1 : dose).toArray();
   }
 
   private long loweredOf(int kind, long toLower) {

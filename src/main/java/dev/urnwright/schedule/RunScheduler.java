@@ -23,28 +23,6 @@ import java.util.stream.IntStream;
  */
 public final class RunScheduler {
   /**
-   * States that a search keeps in a layer; while fewer than this are open the optimum is proven.
-   */
-  private static final int WIDE = 2_000;
-
-  /** A long run is searched less widely: so many states, over the square of its batches. */
-  private static final int EFFORT = 28_800_000;
-
-  /** Rounds in which prices are sought first; and at the most where that proves too little. */
-  private static final int FIRST_ROUNDS = 1_000;
-
-  private static final int MOST_ROUNDS = 2_000;
-
-  /** So many rounds, over a long run's batches. */
-  private static final int ROUND_EFFORT = 240_000;
-
-  /** States kept in a layer while prices are sought. */
-  private static final int QUICK = 100;
-
-  /** A first look, to have something to compare with. */
-  private static final int NARROW = 24;
-
-  /**
    * States kept when batches are as large as can be: many sizes, so few states outdo each other.
    */
   private static final int FULL = 150;
@@ -55,11 +33,8 @@ public final class RunScheduler {
   /** More batches than the fewest for which equal ones are tried. */
   private static final int MOST_EXTRA = 24;
 
-  /** States looked at in all before searches become narrow: a few seconds' worth. */
-  private static final long BUDGET = 500_000;
-
   private final RunProblem problem;
-  private final int width;
+  private final Patience patience;
   private final List<RunOfCoffee> runs;
   private long spent;
 
@@ -73,6 +48,12 @@ public final class RunScheduler {
    */
   private record RunOfCoffee(
       int coffee, OrderBook.Run run, int after, long steps, int fewest, CoffeeOrders orders) {
+    /** So many equal batches; least ones, where even these are more than is needed. */
+    Optional<Sizing> equal(int count) {
+      return Sizing.even(steps, count, orders.doses())
+          .or(() -> Sizing.least(steps, count, orders.doses()));
+    }
+
     Leg leg(Sizing sizing) {
       return new SizedLeg(coffee, run, sizing, orders.gramsPerStep());
     }
@@ -84,9 +65,9 @@ public final class RunScheduler {
     }
   }
 
-  private RunScheduler(RunProblem problem, int width, List<RunOfCoffee> runs) {
+  private RunScheduler(RunProblem problem, Patience patience, List<RunOfCoffee> runs) {
     this.problem = problem;
-    this.width = width;
+    this.patience = patience;
     this.runs = runs;
   }
 
@@ -96,7 +77,7 @@ public final class RunScheduler {
    * @return empty when none was found that leaves no guest unserved
    */
   public static Optional<RunSolution> solve(RunProblem problem) {
-    return solve(problem, WIDE);
+    return solve(problem, Patience.USUAL);
   }
 
   /**
@@ -106,15 +87,15 @@ public final class RunScheduler {
    * @return empty when it finds none, or the effort is spent before it does
    */
   public static Optional<RunSolution> look(RunProblem problem, Effort effort) {
-    return of(problem, NARROW).flatMap(scheduler -> scheduler.look(effort));
+    return of(problem, Patience.USUAL).flatMap(scheduler -> scheduler.look(effort));
   }
 
-  static Optional<RunSolution> solve(RunProblem problem, int width) {
-    return of(problem, width).flatMap(RunScheduler::solve);
+  static Optional<RunSolution> solve(RunProblem problem, Patience patience) {
+    return of(problem, patience).flatMap(RunScheduler::solve);
   }
 
   /** A scheduler; empty when a run's amount can't be brewed in the time there is for it. */
-  private static Optional<RunScheduler> of(RunProblem problem, int width) {
+  private static Optional<RunScheduler> of(RunProblem problem, Patience patience) {
     List<RunOfCoffee> runs = new ArrayList<>();
     for (int coffee = 0; coffee < problem.coffees().size(); coffee++) {
       int after = Integer.MIN_VALUE;
@@ -127,7 +108,7 @@ public final class RunScheduler {
         runs.add(needs.get());
       }
     }
-    return Optional.of(new RunScheduler(problem, width, runs));
+    return Optional.of(new RunScheduler(problem, patience, runs));
   }
 
   /**
@@ -163,17 +144,11 @@ public final class RunScheduler {
 
   private Optional<RunSolution> look(Effort effort) {
     Attempt attempt = new Attempt();
-    List<Leg> equal =
-        runs.stream()
-            .flatMap(
-                run ->
-                    Sizing.even(run.steps(), run.fewest(), run.orders().doses())
-                        .or(() -> Sizing.least(run.steps(), run.fewest(), run.orders().doses()))
-                        .map(sizing -> run.leg(sizing))
-                        .stream())
-            .toList();
-    if (equal.size() == runs.size()) {
-      look(equal, Effort.width(problem, equal, NARROW), effort).ifPresent(attempt::offer);
+    List<Sizing> sizings = runs.stream().flatMap(run -> run.equal(run.fewest()).stream()).toList();
+    if (sizings.size() == runs.size()) {
+      List<Leg> equal = legs(sizings);
+      look(equal, Effort.width(problem, equal, patience.narrow()), effort)
+          .ifPresent(attempt::offer);
     }
     for (Leeway leeway : List.of(Leeway.NONE, Leeway.STOP_SHORT)) {
       if (attempt.best.isEmpty()) {
@@ -199,17 +174,19 @@ public final class RunScheduler {
       return Optional.empty();
     }
     int most = full.get().batches().size();
-    for (int extra = 1; extra <= Math.min(MOST_EXTRA, most - fewest) && spent < BUDGET; extra++) {
+    for (int extra = 1;
+        extra <= Math.min(MOST_EXTRA, most - fewest) && !patience.isSpent(spent);
+        extra++) {
       Optional<Attempt> attempt = equal(extra);
       if (attempt.isPresent()) {
         return attempt.map(a -> solution(a, false));
       }
     }
     Attempt mixed = new Attempt();
-    levelled(full.get()).ifPresent(sizing -> search(sizing, width(sizing), mixed));
+    levelled(full.get()).ifPresent(sizings -> search(sizings, mixed));
     if (mixed.best.isEmpty()) {
       mixed.offer(full.get());
-      searchLegs(asFound(full.get()), width(full.get().batches().size()), mixed);
+      search(asFound(full.get()), most, mixed);
     }
     return Optional.of(solution(mixed, most == fewest));
   }
@@ -249,9 +226,7 @@ public final class RunScheduler {
       return Optional.empty();
     }
     // A first look has found where the extra batches go; now look hard there.
-    if (attempt.sizings.isPresent()) {
-      search(attempt.sizings.get(), width(attempt.sizings.get()), attempt);
-    }
+    attempt.sizings.ifPresent(sizings -> search(sizings, attempt));
     return attempt.best.isPresent() ? Optional.of(attempt) : Optional.empty();
   }
 
@@ -271,62 +246,67 @@ public final class RunScheduler {
     attempt.ways++;
     List<Sizing> sizings = new ArrayList<>();
     for (int i = 0; i < runs.size(); i++) {
-      RunOfCoffee which = runs.get(i);
-      int count = which.fewest() + extra[i];
-      List<DoseRange> ranges = which.orders().doses();
-      Sizing.even(which.steps(), count, ranges)
-          .or(() -> Sizing.least(which.steps(), count, ranges))
-          .ifPresent(sizings::add);
+      runs.get(i).equal(runs.get(i).fewest() + extra[i]).ifPresent(sizings::add);
     }
     if (sizings.size() == runs.size()) {
       boolean only = Arrays.stream(extra).sum() == 0;
-      if (search(sizings, NARROW, attempt) || only) {
+      if (lookAt(sizings, attempt) || only) {
         attempt.sizings = Optional.of(sizings);
       }
     }
   }
 
-  /** Searches one way to size all batches; whether it found something better. */
-  private boolean search(List<Sizing> sizings, int states, Attempt attempt) {
+  /** A first look at one way to size all batches; whether it found something better. */
+  private boolean lookAt(List<Sizing> sizings, Attempt attempt) {
+    attempt.bound = Double.POSITIVE_INFINITY; // of these batches from here on
+    return search(legs(sizings), patience.narrow(), 0, attempt, Optional.empty());
+  }
+
+  private void search(List<Sizing> sizings, Attempt attempt) {
+    search(legs(sizings), sizings.stream().mapToInt(Sizing::count).sum(), attempt);
+  }
+
+  private List<Leg> legs(List<Sizing> sizings) {
     List<Leg> legs = new ArrayList<>();
     for (int i = 0; i < runs.size(); i++) {
       legs.add(runs.get(i).leg(sizings.get(i)));
     }
-    return searchLegs(legs, states, attempt);
+    return legs;
   }
 
-  private boolean searchLegs(List<Leg> legs, int states, Attempt attempt) {
+  private void search(List<Leg> legs, int batches, Attempt attempt) {
+    int states = patience.width(batches, spent);
     boolean open = attempt.best.isPresent() && !attempt.isProven();
-    attempt.bound = Double.POSITIVE_INFINITY; // of these legs from here on
-    // Prices are worth their while where a first look has found but not proven something.
-    return (states > NARROW && open)
-        ? searchPriced(legs, states, attempt)
-        : searchLegs(legs, states, 0, attempt, Optional.empty());
+    attempt.bound = Double.POSITIVE_INFINITY; // of these batches from here on
+    if (open && states > patience.narrow()) {
+      searchPriced(legs, states, attempt);
+    } else {
+      search(legs, states, 0, attempt, Optional.empty());
+    }
   }
 
-  private boolean searchPriced(List<Leg> legs, int states, Attempt attempt) {
-    int batches = legs.stream().mapToInt(leg -> leg.pieces().size()).sum();
-    int rounds = Math.min(MOST_ROUNDS, ROUND_EFFORT / batches);
-    PriceBound first = Pricing.of(problem, legs, attempt.floor(), FIRST_ROUNDS);
-    if (rounds <= FIRST_ROUNDS) {
-      return searchLegs(legs, states, 0, attempt, Optional.of(first));
+  /** Prices are worth their while where a first look has found but not proven something. */
+  private void searchPriced(List<Leg> legs, int states, Attempt attempt) {
+    int rounds = patience.rounds(legs.stream().mapToInt(leg -> leg.pieces().size()).sum());
+    PriceBound first = Pricing.of(problem, legs, attempt.floor(), patience.firstRounds());
+    if (rounds <= patience.firstRounds()) {
+      search(legs, states, 0, attempt, Optional.of(first));
+      return;
     }
     // What a quick search finds better lets the prices be better too.
-    boolean better = searchLegs(legs, Math.min(states, QUICK), 0, attempt, Optional.of(first));
-    if (attempt.isProven()) {
-      return better;
+    search(legs, Math.min(states, patience.quick()), 0, attempt, Optional.of(first));
+    if (!attempt.isProven()) {
+      Optional<PriceBound> good = Optional.of(Pricing.of(problem, legs, attempt.floor(), rounds));
+      search(legs, states, 0, attempt, good);
+      if (!attempt.isProven()) {
+        // What is only as good, but starts later, may be in the way of a proof.
+        search(legs, states, 2 * BackwardSearch.SAME, attempt, good);
+      }
     }
-    Optional<PriceBound> good = Optional.of(Pricing.of(problem, legs, attempt.floor(), rounds));
-    better |= searchLegs(legs, states, 0, attempt, good);
-    if (attempt.isProven()) {
-      return better;
-    }
-    // What is only as good, but starts later, may be in the way of a proof.
-    return searchLegs(legs, states, 2 * BackwardSearch.SAME, attempt, good) || better;
   }
 
   /** Searches for what exceeds the best so far by some gram-minutes; 0 for as good or better. */
-  private boolean searchLegs(
+  private boolean search(
       List<Leg> legs, int states, double by, Attempt attempt, Optional<PriceBound> prices) {
     BackwardSearch search = new BackwardSearch(problem, legs, states, prices);
     Optional<Found> found = search.run(attempt.floor() + by);
@@ -335,16 +315,6 @@ public final class RunScheduler {
     prices.ifPresent(p -> attempt.bound = Math.min(attempt.bound, p.ofAll()));
     spent += search.expanded();
     return found.isPresent();
-  }
-
-  private int width(List<Sizing> sizings) {
-    return width(sizings.stream().mapToInt(Sizing::count).sum());
-  }
-
-  private int width(int batches) {
-    long affordable = Math.max(0, BUDGET - spent) / batches;
-    return (int)
-        Math.max(NARROW, Math.min(affordable, Math.min(width, EFFORT / (batches * batches))));
   }
 
   private Optional<Found> full() {

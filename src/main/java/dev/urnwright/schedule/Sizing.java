@@ -75,7 +75,7 @@ record Sizing(List<SizeClass> classes) {
     List<SizeClass> classes = new ArrayList<>();
     for (int k = 0; k < counts.length; k++) {
       if (counts[k] > 0) {
-        classes.add(new SizeClass(levelled.doses(ranges.get(k)), new int[] {k}));
+        classes.add(new SizeClass(levelled.doses(k), new int[] {k}));
       }
     }
     return Optional.of(new Sizing(classes));

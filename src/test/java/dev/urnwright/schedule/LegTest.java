@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.urnwright.schedule.FullLeg.Leeway;
 import dev.urnwright.schedule.Leg.Choice;
+import dev.urnwright.schedule.RunProblem.CoffeeOrders;
 import dev.urnwright.schedule.Sizing.SizeClass;
 import java.util.Arrays;
 import java.util.List;
@@ -30,11 +32,14 @@ class LegTest {
   private static final Leg FIXED =
       new FixedLeg(3, RUN, List.of(35.0, 65.0), ranges(2, 4, 1, 7, 0, 0), 10);
 
-  private static final Leg FULL =
-      new FullLeg(3, RUN, ranges(1, 4, 3, 6, 0, 0), 10, FullLeg.Leeway.NONE);
+  private static final Leg FULL = full(RUN, Leeway.NONE, 1, 4, 3, 6, 0, 0);
 
   private static Leg sized(SizeClass... classes) {
     return new SizedLeg(3, RUN, new Sizing(List.of(classes)), 10);
+  }
+
+  private static Leg full(OrderBook.Run run, Leeway leeway, long... steps) {
+    return FullLeg.of(3, run, new CoffeeOrders(run.orders(), 10, ranges(steps)), leeway);
   }
 
   private static SizeClass sizes(List<Integer> kinds, long... doses) {
@@ -119,18 +124,12 @@ class LegTest {
   /** 4 steps would reach back into the second order; they may also serve the third alone. */
   @Test
   void aFullBatchMayLeaveAnOrderToTheOneBefore() {
-    Leg leg = new FullLeg(3, RUN, ranges(1, 4), 10, FullLeg.Leeway.STOP_SHORT);
+    Leg leg = full(RUN, Leeway.STOP_SHORT, 1, 4);
     assertChoice("[0] 4 0 40000000 40.0 15 25 [0] 3 0 30000000 30.0 15 30", leg, 0);
     // from 30 g on it is the second order alone, as it would be anyway with 3 steps
-    assertChoice(
-        "[0] 3 0 30000000 30.0 12 25",
-        new FullLeg(3, RUN, ranges(1, 3), 10, FullLeg.Leeway.STOP_SHORT),
-        30_000_000);
+    assertChoice("[0] 3 0 30000000 30.0 12 25", full(RUN, Leeway.STOP_SHORT, 1, 3), 30_000_000);
     // within one order there is nothing to leave
-    assertChoice(
-        "[0] 2 0 20000000 20.0 9 20",
-        new FullLeg(3, RUN, ranges(1, 2), 10, FullLeg.Leeway.STOP_SHORT),
-        80_000_000);
+    assertChoice("[0] 2 0 20000000 20.0 9 20", full(RUN, Leeway.STOP_SHORT, 1, 2), 80_000_000);
   }
 
   /** An order due as early as the next isn't left: that makes the batch no later. */
@@ -138,10 +137,7 @@ class LegTest {
   void aFullBatchStopsShortOnlyWhereThatMakesItLater() {
     OrderBook.Run run =
         new OrderBook.Run(List.of(new Order("a", 20, 9, 20), new Order("b", 20, 9, 20)));
-    assertChoice(
-        "[0] 3 0 30000000 30.0 9 20",
-        new FullLeg(3, run, ranges(1, 3), 10, FullLeg.Leeway.STOP_SHORT),
-        0);
+    assertChoice("[0] 3 0 30000000 30.0 9 20", full(run, Leeway.STOP_SHORT, 1, 3), 0);
   }
 
   private static void assertChoice(String wanted, Leg leg, long... progress) {

@@ -213,7 +213,8 @@ class PricedMinutesTest {
   /**
    * Prices can't be better than the linear programme in which batches may be brewed in parts: its
    * best is the least bound of all, by duality. Those that are looked for come within a gram-minute
-   * of it: what one gram of coffee loses that waits a minute.
+   * of it, what one gram of coffee loses that waits a minute, in the rounds that are usual at
+   * first.
    */
   @Test
   void goodPricesAreNearlyTheBestThereAre() {
@@ -227,7 +228,8 @@ class PricedMinutesTest {
           .filter(found -> found.value() < none - 1)
           .isPresent()) {
         double best = new Relaxed(tiny.problem(), pieces).best();
-        double good = Pricing.of(tiny.problem(), tiny.legs(), 0, 2000).ofAll();
+        double good =
+            Pricing.of(tiny.problem(), tiny.legs(), 0, Patience.USUAL.firstRounds()).ofAll();
         assertEquals(best, good, 1, "seed " + seed);
         assertTrue(good >= best - 1e-3, "seed " + seed + ": " + good + " < " + best);
         better += best < none - 1 ? 1 : 0;

@@ -31,7 +31,8 @@ class RunSchedulerTest {
   @Test
   void everyDayIsValid() {
     for (Named day : RunInstances.days(1)) {
-      RunSolution solution = RunScheduler.solve(day.problem(), 50).orElseThrow();
+      RunSolution solution =
+          RunScheduler.solve(day.problem(), Patience.USUAL.withWide(50)).orElseThrow();
       assertEquals(List.of(), RunAudit.faults(day.problem(), solution), day.name());
     }
   }

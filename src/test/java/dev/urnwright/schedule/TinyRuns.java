@@ -95,7 +95,7 @@ final class TinyRuns {
     }
   }
 
-  private static Group group(SizeClass sizes) {
+  static Group group(SizeClass sizes) {
     List<Long> firstFirst = new ArrayList<>();
     for (int i = sizes.count() - 1; i >= 0; i--) {
       firstFirst.add(sizes.dose(i));
@@ -153,16 +153,51 @@ final class TinyRuns {
     SplittableRandom random = new SplittableRandom(-seed);
     List<CoffeeOrders> coffees = new ArrayList<>();
     boolean alike = random.nextBoolean();
-    long same = random.nextInt(4, 9);
+    long same = random.nextInt(4, 11);
     for (CoffeeOrders coffee : problem.coffees()) {
       List<DoseRange> ranges = new ArrayList<>();
       for (int kind = 0; kind < problem.kinds().size(); kind++) {
         long most = alike ? same : random.nextInt(3, 10);
-        ranges.add(RunInstances.range(random.nextLong(1, most / 2 + 2), most));
+        DoseRange range = RunInstances.range(random.nextLong(1, most / 3 + 2), most);
+        boolean isUsable = random.nextInt(8) > 0; // else its least dose is more than it takes
+        ranges.add(isUsable ? range : new DoseRange(range.brewer(), most + 1, most));
       }
       coffees.add(new CoffeeOrders(coffee.orders(), STEP, ranges));
     }
     return new RunProblem(coffees, problem.kinds(), problem.circuitWatts(), 0);
+  }
+
+  /** Of tight problems, some whose equal batches must be more than the fewest. */
+  static final int[] MORE = {280, 348, 479, 1198, 1309, 1565, 2897};
+
+  /**
+   * Orders that may hardly share a batch: what serves two neighbours is ready just when the first
+   * is due. So equal batches are often in time only when they are more, or not at all.
+   */
+  static RunProblem tight(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    List<Kind> kinds = new ArrayList<>();
+    for (int i = random.nextInt(1, 3); i > 0; i--) {
+      kinds.add(new Kind(random.nextInt(1, 4), random.nextInt(2, 5), 1, 1000, -1));
+    }
+    List<CoffeeOrders> coffees = new ArrayList<>();
+    long most = random.nextInt(4, 8);
+    for (int coffee = random.nextInt(1, 3); coffee > 0; coffee--) {
+      List<Order> orders = new ArrayList<>();
+      int due = random.nextInt(6, 9);
+      int before = 0;
+      for (int i = random.nextInt(1, 4); i > 0; i--) {
+        orders.add(new Order("F" + i, random.nextInt(10, 60), before, due));
+        before = due + (random.nextInt(6) == 0 ? 1 : -random.nextInt(2));
+        due += random.nextInt(2, 6);
+      }
+      List<DoseRange> ranges = new ArrayList<>();
+      for (int kind = 0; kind < kinds.size(); kind++) {
+        ranges.add(RunInstances.range(1, most + random.nextInt(2) * kind));
+      }
+      coffees.add(new CoffeeOrders(orders, STEP, ranges));
+    }
+    return new RunProblem(coffees, kinds, List.of(), 0);
   }
 
   private static Sizing sizing(SplittableRandom random, int most, int kinds) {

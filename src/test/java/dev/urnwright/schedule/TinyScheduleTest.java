@@ -31,10 +31,13 @@ class TinyScheduleTest {
     int none = 0;
     int more = 0;
     for (int seed = 1; seed <= SEEDS; seed++) {
-      RunProblem problem = TinyRuns.open(seed);
+      RunProblem problem = seed % 2 == 0 ? TinyRuns.open(seed) : TinyRuns.tight(seed);
       Optional<RunSolution> solution = RunScheduler.solve(problem);
-      boolean seen = RunScheduler.look(problem, Effort.unlimited()).isPresent();
-      assertEquals(solution.isPresent(), seen, "seed " + seed);
+      Optional<RunSolution> first = RunScheduler.look(problem, Effort.of(1_000_000));
+      assertEquals(solution.isPresent(), first.isPresent(), "seed " + seed);
+      if (first.isPresent()) {
+        assertEquals(List.of(), RunAudit.faults(problem, first.get()), "seed " + seed);
+      }
       if (solution.isEmpty()) {
         assertTrue(ExhaustiveRun.fewest(problem, 2).isEmpty(), "seed " + seed);
         none++;
@@ -69,7 +72,7 @@ class TinyScheduleTest {
         assertEquals(best.firstStart(), start, "seed " + seed);
         compared++;
 
-        RunSolution narrow = RunScheduler.solve(problem, 1).orElseThrow();
+        RunSolution narrow = RunScheduler.solve(problem, Patience.USUAL.withWide(1)).orElseThrow();
         if (services(problem, narrow).equals(services)) {
           assertTrue(narrow.proof().waitBound() <= best.waited() + 1e-3, "seed " + seed);
           assertTrue(!narrow.proof().leastWait() || narrow.waitGramMinutes() <= best.waited() + 1);
@@ -79,45 +82,116 @@ class TinyScheduleTest {
     assertTrue(compared > SEEDS / 2, "too few compared: " + compared);
   }
 
-  /** One coffee without a break: batches are equal unless no so many or fewer can be. */
+  /**
+   * Batches are equal unless no so many or fewer can be; and of all such ways the best is taken.
+   */
   @Test
   void equalBatchesAreTakenWhereTheyAreInTime() {
     int unequal = 0;
-    int compared = 0;
-    for (int seed = 1; seed <= 3 * SEEDS; seed++) {
-      RunProblem problem = TinyRuns.open(seed);
+    int more = 0;
+    for (int seed = 1; seed <= 2 * SEEDS + TinyRuns.MORE.length; seed++) {
+      RunProblem problem =
+          seed <= SEEDS
+              ? TinyRuns.open(seed)
+              : TinyRuns.tight(seed <= 2 * SEEDS ? seed : TinyRuns.MORE[seed - 2 * SEEDS - 1]);
       Optional<RunSolution> solution = RunScheduler.solve(problem);
-      CoffeeOrders coffee = problem.coffees().get(0);
-      if (solution.isPresent()
-          && problem.coffees().size() == 1
-          && ExhaustiveRun.cut(coffee.orders()).size() == 1) {
-        List<TimedBatch> batches = solution.get().batches();
-        boolean isEqual = even(coffee, batches).isPresent();
-        int fewer = isEqual ? batches.size() - 1 : batches.size();
-        for (int count = 1; count <= fewer; count++) {
-          assertTrue(
-              inTime(problem, coffee, count).isEmpty(), "seed " + seed + ", equal ones " + count);
+      int batches = solution.map(s -> s.batches().size()).orElse(MOST + 1);
+      if (batches <= MOST) {
+        boolean isEqual = isEqual(problem, solution.get());
+        for (int count = 1; count < batches; count++) {
+          assertTrue(equal(problem, count).isEmpty(), "seed " + seed + ", equal ones " + count);
+        }
+        OptionalDouble best = equal(problem, batches);
+        if (isEqual) {
+          double wait = solution.get().waitGramMinutes();
+          assertEquals(best.orElseThrow(), wait, 1e-3, "seed " + seed);
+        } else {
+          assertTrue(best.isEmpty(), "seed " + seed + ", equal ones " + batches);
         }
         unequal += isEqual ? 0 : 1;
-        compared++;
+        more += isEqual && !solution.get().proof().fewestBatches() ? 1 : 0;
       }
     }
-    assertTrue(compared > SEEDS / 3, "too few compared: " + compared);
     assertTrue(unequal > 3, "too few unequal ones: " + unequal);
+    assertTrue(more > 3, "too few with more than the fewest: " + more);
   }
 
-  private static OptionalDouble inTime(RunProblem problem, CoffeeOrders coffee, int count) {
-    long steps = steps(coffee.orders());
-    List<Long> doses = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      doses.add(steps / count + (i < steps % count ? 1 : 0));
+  /** Unequal ones are levelled, so many for each kind, unless these can't be in time. */
+  @Test
+  void unequalBatchesAreLevelledWhereTheyAreInTime() {
+    int levelled = 0;
+    int asFound = 0;
+    for (int seed = 1; seed <= 2 * SEEDS; seed++) {
+      RunProblem problem = seed <= SEEDS ? TinyRuns.open(seed) : TinyRuns.tight(seed);
+      Optional<RunSolution> solution = RunScheduler.solve(problem);
+      int batches = solution.map(s -> s.batches().size()).orElse(MOST + 1);
+      if (batches <= MOST && !isEqual(problem, solution.get())) {
+        Optional<List<Service>> level = services(problem, solution.get(), this::levelled);
+        OptionalDouble wait = OptionalDouble.empty();
+        if (level.isPresent()) {
+          wait = ExhaustiveRun.leastWait(problem, level.get());
+        }
+        if (wait.isPresent()) {
+          assertEquals(wait.getAsDouble(), solution.get().waitGramMinutes(), 1e-3, "seed " + seed);
+          levelled++;
+        } else {
+          asFound++;
+        }
+      }
     }
-    List<Integer> takers = takers(coffee, doses);
-    Service service =
-        new Service(0, RunAudit.inDueOrder(coffee.orders()), List.of(new Group(doses, takers)));
-    return takers.isEmpty() || doses.contains(0L)
-        ? OptionalDouble.empty()
-        : ExhaustiveRun.leastWait(problem, List.of(service));
+    assertTrue(levelled > 5, "too few levelled ones: " + levelled);
+    assertTrue(asFound > 5, "too few that stay as they were found: " + asFound);
+  }
+
+  private Optional<List<Group>> levelled(CoffeeOrders coffee, List<TimedBatch> batches) {
+    long[] counts = new long[coffee.doses().size()];
+    batches.forEach(batch -> counts[batch.kind()]++);
+    return LongStream.of(counts).filter(count -> count > 0).count() > 2
+        ? Optional.empty()
+        : Sizing.levelled(steps(coffee.orders()), counts, coffee.doses())
+            .map(sizing -> sizing.classes().stream().map(TinyRuns::group).toList());
+  }
+
+  static boolean isEqual(RunProblem problem, RunSolution solution) {
+    return services(problem, solution, (coffee, batches) -> even(coffee, batches).map(List::of))
+        .isPresent();
+  }
+
+  /** The least wait of so many batches that are equal within each run, given to the runs anyhow. */
+  private static OptionalDouble equal(RunProblem problem, int count) {
+    List<Service> runs = new ArrayList<>();
+    for (int c = 0; c < problem.coffees().size(); c++) {
+      for (List<Order> orders : ExhaustiveRun.cut(problem.coffees().get(c).orders())) {
+        runs.add(new Service(c, orders, List.of()));
+      }
+    }
+    return equal(problem, count, runs, List.of());
+  }
+
+  private static OptionalDouble equal(
+      RunProblem problem, int count, List<Service> runs, List<Service> before) {
+    if (before.size() == runs.size()) {
+      return count > 0 ? OptionalDouble.empty() : ExhaustiveRun.leastWait(problem, before);
+    }
+    Service run = runs.get(before.size());
+    OptionalDouble best = OptionalDouble.empty();
+    for (int here = 1; here <= count; here++) {
+      List<Long> doses = new ArrayList<>();
+      long steps = steps(run.orders());
+      for (int i = 0; i < here; i++) {
+        doses.add(steps / here + (i < steps % here ? 1 : 0));
+      }
+      List<Integer> takers = takers(problem.coffees().get(run.coffee()), doses);
+      if (!takers.isEmpty() && steps >= here) {
+        List<Service> with = new ArrayList<>(before);
+        with.add(new Service(run.coffee(), run.orders(), List.of(new Group(doses, takers))));
+        OptionalDouble wait = equal(problem, count - here, runs, with);
+        if (wait.isPresent() && (best.isEmpty() || wait.getAsDouble() < best.getAsDouble())) {
+          best = wait;
+        }
+      }
+    }
+    return best;
   }
 
   /** What all these batches are: equal ones for all that take them, or so many for each kind. */
@@ -158,7 +232,8 @@ class TinyScheduleTest {
     List<Long> doses = inTime(batches);
     List<Long> falling = falling(doses);
     boolean isEven =
-        doses.equals(falling)
+        isDrawn(batches)
+            && doses.equals(falling)
             && doses.stream().mapToLong(dose -> dose).sum() == steps(coffee.orders())
             && falling.get(0) - falling.get(falling.size() - 1) <= 1
             && batches.stream().allMatch(b -> takers(coffee, doses).contains(b.kind()));
@@ -167,8 +242,7 @@ class TinyScheduleTest {
 
   /** Empty when a kind's batches are as large as they happen to be. */
   private static Optional<List<Group>> ofKinds(RunProblem problem, List<TimedBatch> batches) {
-    int last = batches.stream().mapToInt(TimedBatch::ready).max().orElseThrow();
-    if (batches.stream().anyMatch(b -> b.ready() < last && !isDrawnInFull(b))) {
+    if (!isDrawn(batches)) {
       return Optional.empty();
     }
     List<Group> groups = new ArrayList<>();
@@ -186,8 +260,12 @@ class TinyScheduleTest {
     return Optional.of(groups);
   }
 
-  private static boolean isDrawnInFull(TimedBatch batch) {
-    return batch.drawnGrams() > batch.doseSteps() * TinyRuns.STEP - 1e-6;
+  /** Whether all but the last are drawn in full: what they serve isn't decided beforehand. */
+  private static boolean isDrawn(List<TimedBatch> batches) {
+    int last = batches.get(batches.size() - 1).ready();
+    return batches.stream()
+        .filter(batch -> batch.ready() < last)
+        .allMatch(batch -> batch.drawnGrams() > batch.doseSteps() * TinyRuns.STEP - 1e-6);
   }
 
   /** Doses in order of time, of several at one minute the larger first. */
