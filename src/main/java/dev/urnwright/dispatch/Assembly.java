@@ -7,11 +7,15 @@ import dev.urnwright.dispatch.Brewing.Each;
 import dev.urnwright.dispatch.Brewing.HeaterDay;
 import dev.urnwright.dispatch.Brewing.Lot;
 import dev.urnwright.event.Coffee;
+import dev.urnwright.event.TimeWindow;
+import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.Fill;
+import dev.urnwright.plan.FillHeat;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.Run;
 import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Temperature;
 import dev.urnwright.quantity.Volume;
 import dev.urnwright.round.Carafe;
 import dev.urnwright.round.DayOfRound;
@@ -29,6 +33,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -38,6 +43,7 @@ final class Assembly {
   private final DayOfRound day;
   private final Plan plan;
   private final Run run;
+  private final Certainty certainty;
   private final NightClock clock;
   private final Map<String, FillingTimes.Slot> slots;
   private final Map<String, Run.BatchTime> batches = new HashMap<>();
@@ -52,6 +58,7 @@ final class Assembly {
     this.day = day;
     this.plan = plan;
     this.run = plan.run().orElseThrow();
+    this.certainty = plan.certainty();
     this.clock = clock;
     this.slots = slots;
     run.batches().forEach(time -> batches.put(time.batch().id(), time));
@@ -63,8 +70,9 @@ final class Assembly {
    * @param fill what is in it
    * @param group whose
    * @param brewed its oldest coffee, on the even day
+   * @param mixed how warm it is just filled
    */
-  private record Filled(Fill fill, GroupPlan group, LocalDateTime brewed) {
+  private record Filled(Fill fill, GroupPlan group, LocalDateTime brewed, Temperature mixed) {
     Mass concentrate() {
       return fill.blend().concentrate();
     }
@@ -86,7 +94,7 @@ final class Assembly {
       Fill fill = time.fill();
       GroupPlan group = requireNonNull(groups.get(fill.groupName()));
       requireNonNull(filled.get(requireNonNull(byName.get(fill.groupName()))))
-          .add(new Filled(fill, group, brewed(fill)));
+          .add(new Filled(fill, group, brewed(fill), time.heat().orElseThrow().filled()));
     }
     filled.values().forEach(fills -> fills.sort(Comparator.comparing(Filled::brewed)));
     return filled;
@@ -136,7 +144,8 @@ final class Assembly {
                     requireNonNull(coffees.get(time.batch().id())),
                     time.batch(),
                     clock.wall(time.start()),
-                    clock.wall(time.ready())))
+                    clock.wall(time.ready()),
+                    certainty.of(time.batch())))
         .toList();
   }
 
@@ -185,7 +194,7 @@ final class Assembly {
             fill.blend().concentrate(),
             fill.blend().bypass(),
             fill.byJug().bypass(),
-            fill.blend().strength()),
+            certainty.of(fill)),
         batchesOf(carafes),
         new Brewing.Times(
             clock.wall(within(slot, before)),
@@ -221,7 +230,7 @@ final class Assembly {
     way.forEach(
         (number, sites) ->
             sites.forEach(
-                (site, deliveries) -> stops.add(stop(number, site, deliveries, waiting))));
+                (site, deliveries) -> stops.add(stop(number, site, deliveries, waiting, slot))));
     LocalDateTime ready =
         lots.stream()
             .flatMap(lot -> lot.batches().stream())
@@ -263,7 +272,16 @@ final class Assembly {
   }
 
   private LegDay.Stop stop(
-      int number, String site, List<Delivery> deliveries, Map<LotKey, Deque<Filled>> waiting) {
+      int number,
+      String site,
+      List<Delivery> deliveries,
+      Map<LotKey, Deque<Filled>> waiting,
+      FillingTimes.Slot slot) {
+    Optional<TimeWindow> window =
+        deliveries.stream().flatMap(d -> d.drop().stop().window().stream()).findFirst();
+    LocalDateTime by =
+        window.map(open -> clock.even(day.date().atTime(open.end()))).orElse(slot.leave());
+    List<Temperature> warm = new ArrayList<>();
     List<LegDay.Handed> handed = new ArrayList<>();
     for (Delivery delivery : deliveries) {
       Deque<Filled> carafes = requireNonNull(waiting.get(LotKey.of(delivery.drop())));
@@ -271,14 +289,26 @@ final class Assembly {
       for (int i = 0; i < delivery.carafes(); i++) {
         its.add(carafes.remove());
       }
+      Carafe kind = round.carafe(delivery.drop().content().carafe());
+      its.forEach(each -> warm.add(cooled(each, kind, Duration.between(slot.from(), by))));
       handed.add(handed(delivery, its));
     }
     return new LegDay.Stop(
         number,
         site,
         deliveries.stream().flatMap(d -> d.drop().place().address().stream()).findFirst(),
-        deliveries.stream().flatMap(d -> d.drop().stop().window().stream()).findFirst(),
-        handed);
+        window,
+        handed,
+        new LegDay.Warmth(
+            site, clock.wall(by), warm.stream().min(Comparator.naturalOrder()).orElseThrow()));
+  }
+
+  private Temperature cooled(Filled carafe, Carafe kind, Duration standing) {
+    return FillHeat.cooled(
+        carafe.mixed(),
+        round.room().kitchen().water().air(),
+        kind.coolingKelvinsFirstHour(),
+        standing);
   }
 
   private LegDay.Handed handed(Delivery delivery, List<Filled> carafes) {

@@ -1,10 +1,10 @@
 package dev.urnwright.dispatch;
 
+import dev.urnwright.brew.Estimate;
 import dev.urnwright.event.Coffee;
 import dev.urnwright.plan.Batch;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.quantity.Mass;
-import dev.urnwright.quantity.Strength;
 import dev.urnwright.quantity.Volume;
 import dev.urnwright.round.Carafe;
 import dev.urnwright.round.Drop;
@@ -33,8 +33,10 @@ public record Brewing(List<BatchDay> batches, List<Lot> lots, List<HeaterDay> he
    * @param batch how much, on which brewer
    * @param start of brewing
    * @param ready the last drop
+   * @param strength to expect, and how surely
    */
-  public record BatchDay(Coffee coffee, Batch batch, LocalDateTime start, LocalDateTime ready) {}
+  public record BatchDay(
+      Coffee coffee, Batch batch, LocalDateTime start, LocalDateTime ready, Estimate strength) {}
 
   /**
    * Carafes of one leg that are filled alike.
@@ -71,9 +73,9 @@ public record Brewing(List<BatchDay> batches, List<Lot> lots, List<HeaterDay> he
    * @param concentrate brewed
    * @param water bypass
    * @param waterByJug the same by volume
-   * @param strength that this gives
+   * @param strength that this gives, and how surely
    */
-  public record Each(Mass concentrate, Mass water, Volume waterByJug, Strength strength) {
+  public record Each(Mass concentrate, Mass water, Volume waterByJug, Estimate strength) {
     /** What is in it. */
     public Mass finished() {
       return concentrate.plus(water);

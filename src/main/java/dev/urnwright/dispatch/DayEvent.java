@@ -252,7 +252,7 @@ final class DayEvent {
         carafe.fill().plus(slack(round.room())),
         Volume.ofLitres(0),
         Optional.of(left),
-        OptionalDouble.empty(),
+        OptionalDouble.of(carafe.coolingKelvinsFirstHour()),
         OptionalDouble.of(ALL_AT_ONCE),
         carafe.location());
   }

@@ -3,6 +3,7 @@ package dev.urnwright.dispatch;
 import dev.urnwright.event.TimeWindow;
 import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Temperature;
 import dev.urnwright.round.DayOfRound.Delivery;
 import dev.urnwright.round.Drop;
 import dev.urnwright.round.Leg;
@@ -61,13 +62,15 @@ public record LegDay(Leg leg, Times times, List<Load> loads, List<Stop> stops) {
    * @param address when given
    * @param window when it is expected, when given
    * @param handed what each of its floors gets
+   * @param warmth of the coolest carafe that it gets
    */
   public record Stop(
       int number,
       String site,
       Optional<String> address,
       Optional<TimeWindow> window,
-      List<Handed> handed) {
+      List<Handed> handed,
+      Warmth warmth) {
     /** Copies the list. */
     public Stop {
       handed = List.copyOf(handed);
@@ -77,6 +80,20 @@ public record LegDay(Leg leg, Times times, List<Load> loads, List<Stop> stops) {
     public int carafes() {
       return handed.stream().mapToInt(row -> row.delivery().carafes()).sum();
     }
+  }
+
+  /**
+   * How warm coffee is when it is handed over.
+   *
+   * @param site where
+   * @param by when at the latest: the end of the window, or when the van leaves where there is none
+   * @param temperature then
+   */
+  public record Warmth(String site, LocalDateTime by, Temperature temperature) {}
+
+  /** The coolest that any of its sites gets. */
+  public Optional<Warmth> coolest() {
+    return stops.stream().map(Stop::warmth).min(Comparator.comparing(Warmth::temperature));
   }
 
   /**

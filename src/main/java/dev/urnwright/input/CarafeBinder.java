@@ -29,10 +29,17 @@ final class CarafeBinder {
           Amounts.duration("6 h", "10 min", "24 h"),
           "how long coffee stays good in it, from the brewer on");
 
-  private static final Fields FIELDS = Fields.of("carafe", NAME, COUNT, CAPACITY, FILL, TARE, HOLD);
+  private static final Field<Double> COOLING =
+      Field.optional("cooling", Amounts.cooling(), "how far it cools in the first hour");
+
+  private static final Fields FIELDS =
+      Fields.of("carafe", NAME, COUNT, CAPACITY, FILL, TARE, HOLD, COOLING);
 
   static final Field<List<Node>> CARAFES =
       Field.required("carafes", Part.list(FIELDS), "kinds of carafe");
+
+  /** Kelvins that a carafe loses in its first hour, as any dispenser does (assumed). */
+  private static final double USUAL_COOLING = 5;
 
   /** Headroom for the lid, of the capacity. */
   private static final double USUAL_FILL = 0.95;
@@ -75,6 +82,7 @@ final class CarafeBinder {
     Optional<Duration> hold = map.read(HOLD);
     Optional<Mass> tare = map.read(TARE);
     Optional<Volume> given = map.read(FILL);
+    Optional<Double> cooling = map.read(COOLING);
     if (name.isEmpty() || count.isEmpty() || capacity.isEmpty() || hold.isEmpty()) {
       return Optional.empty();
     }
@@ -105,6 +113,20 @@ final class CarafeBinder {
     }
     return Optional.of(
         new Carafe(
-            name.get(), count.get(), capacity.get(), fill, tare, hold.get(), map.valueOf(NAME)));
+            name.get(),
+            count.get(),
+            capacity.get(),
+            fill,
+            tare,
+            hold.get(),
+            binding
+                .defaults()
+                .fill(
+                    name.get(),
+                    cooling,
+                    USUAL_COOLING,
+                    "default-carafe-cooling",
+                    () -> Saying.of("round.default.cooling")),
+            map.valueOf(NAME)));
   }
 }

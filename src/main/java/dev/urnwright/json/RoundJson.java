@@ -128,7 +128,8 @@ public final class RoundJson {
     fields.grams("dose_g", batch.brew().dose());
     fields.grams("brew_water_g", batch.brew().water());
     fields.grams("beverage_g", batch.brew().beverage());
-    fields.percent("strength", batch.brew().strength());
+    fields.percent("strength", day.strength().strength());
+    fields.interval("strength", day.strength());
   }
 
   private static void lot(Brewing.Lot lot, JsonFields fields) throws IOException {
@@ -138,7 +139,8 @@ public final class RoundJson {
     fields.grams("concentrate_g", lot.each().concentrate());
     fields.grams("water_g", lot.each().water());
     fields.number("water_by_jug_ml", lot.each().waterByJug().millilitres());
-    fields.percent("reached", lot.each().strength());
+    fields.percent("reached", lot.each().strength().strength());
+    fields.interval("reached", lot.each().strength());
     fields.texts("batches", lot.batches());
     fields.text("from", moment(lot.times().from()));
     fields.text("to", moment(lot.times().to()));
@@ -179,6 +181,8 @@ public final class RoundJson {
       fields.text("window_from", stop.window().get().start().toString());
       fields.text("window_to", stop.window().get().end().toString());
     }
+    fields.text("handed_by", moment(stop.warmth().by()));
+    fields.number("handed_temperature", stop.warmth().temperature().celsius());
     fields.array(
         "deliveries",
         stop.handed(),

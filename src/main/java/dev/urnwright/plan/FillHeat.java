@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  *
  * @param group whom it serves, hot
  */
-record FillHeat(Event event, GroupPlan group, Fill fill) {
+public record FillHeat(Event event, GroupPlan group, Fill fill) {
   /** A vessel takes the heat of this many grams of water for each millilitre it holds. */
   private static final double VESSEL_WATER = 0.08;
 
@@ -55,6 +55,15 @@ record FillHeat(Event event, GroupPlan group, Fill fill) {
             .map(Dispenser::coolingKelvinsFirstHour)
             .orElse(OptionalDouble.empty())
             .orElse(USUAL_LOSS);
+    return cooled(start, air, loss, time);
+  }
+
+  /**
+   * What is left of a temperature after a time.
+   *
+   * @param loss kelvins in the first hour; more than there are to lose is taken for nearly all
+   */
+  public static Temperature cooled(Temperature start, Temperature air, double loss, Duration time) {
     double most = Math.max(0, start.kelvinsAbove(air)) * 0.99;
     return Heat.cooled(start, air, Math.min(loss, most), time);
   }

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param fill what is filled in, less than {@code capacity}
  * @param tare empty and closed, when given
  * @param hold how long coffee stays good in it, from the brewer on
+ * @param coolingKelvinsFirstHour how far it cools in the first hour, 0 or more
  * @param location where it stands
  */
 public record Carafe(
@@ -24,6 +25,7 @@ public record Carafe(
     Volume fill,
     Optional<Mass> tare,
     Duration hold,
+    double coolingKelvinsFirstHour,
     Location location) {
   /** Refuses a carafe that overflows. */
   public Carafe {

@@ -120,7 +120,8 @@ public record RoundBrewView(
           new Expected(
               display.volume(day.batch().waterByVolume()),
               display.mass(day.batch().brew().beverage()),
-              display.strength(day.batch().brew().strength())));
+              display.strength(day.strength().strength()),
+              display.strengths(day.strength().low(), day.strength().high())));
     }
   }
 
@@ -130,8 +131,9 @@ public record RoundBrewView(
    * @param volume of its brew water
    * @param beverage that runs through
    * @param strength of it
+   * @param likely from where to where that lies, at k = 2
    */
-  record Expected(Figure volume, Figure beverage, Figure strength) {}
+  record Expected(Figure volume, Figure beverage, Figure strength, Figure likely) {}
 
   /**
    * What is filled for a leg.
@@ -140,16 +142,23 @@ public record RoundBrewView(
    * @param driver when given
    * @param times when
    * @param carafes how many
+   * @param coolest how warm the coolest of them is when it is handed over
    * @param lots in order of filling
    */
   record LegFill(
-      Name name, Optional<String> driver, LegTimes times, int carafes, List<LotLine> lots) {
+      Name name,
+      Optional<String> driver,
+      LegTimes times,
+      int carafes,
+      Optional<Figure> coolest,
+      List<LotLine> lots) {
     static LegFill of(Dispatch day, LegDay leg, Display display) {
       return new LegFill(
           new Name(leg.leg().name()),
           leg.leg().driver(),
           LegTimes.of(leg),
           leg.carafes(),
+          leg.coolest().map(warmth -> display.temperature(warmth.temperature())),
           day.brewing().lots().stream()
               .filter(lot -> lot.leg().equals(leg.leg().name()))
               .map(lot -> LotLine.of(lot, display))
@@ -167,6 +176,7 @@ public record RoundBrewView(
    * @param concentrate into each
    * @param water into each
    * @param jug the water by volume
+   * @param likely from where to where the strength lies, at k = 2
    * @param batches where the concentrate comes from
    * @param times when
    */
@@ -178,6 +188,7 @@ public record RoundBrewView(
       Figure concentrate,
       Figure water,
       Figure jug,
+      Figure likely,
       String batches,
       LotTimes times) {
     static LotLine of(Brewing.Lot lot, Display display) {
@@ -189,6 +200,7 @@ public record RoundBrewView(
           display.mass(lot.each().concentrate()),
           display.mass(lot.each().water()),
           display.volume(lot.each().waterByJug()),
+          display.strengths(lot.each().strength().low(), lot.each().strength().high()),
           String.join(", ", lot.batches()),
           new LotTimes(
               ClockText.of(lot.times().from()),

@@ -161,6 +161,7 @@ public record RoundLegView(
    * @param window when it is expected, when given
    * @param carafes how many
    * @param handed what its floors get
+   * @param warm how warm the coolest of them is by when, where there is a window
    */
   record StopLine(
       int number,
@@ -168,7 +169,8 @@ public record RoundLegView(
       Optional<String> address,
       Optional<String> window,
       int carafes,
-      List<HandedLine> handed) {
+      List<HandedLine> handed,
+      Optional<Warm> warm) {
     static StopLine of(LegDay.Stop stop, Display display) {
       return new StopLine(
           stop.number(),
@@ -176,7 +178,20 @@ public record RoundLegView(
           stop.address(),
           stop.window().map(Object::toString),
           stop.carafes(),
-          stop.handed().stream().map(row -> HandedLine.of(row, display)).toList());
+          stop.handed().stream().map(row -> HandedLine.of(row, display)).toList(),
+          stop.window().map(window -> Warm.of(stop.warmth(), display)));
+    }
+  }
+
+  /**
+   * How warm it is handed over.
+   *
+   * @param by when at the latest
+   * @param temperature about so warm then
+   */
+  record Warm(String by, Figure temperature) {
+    static Warm of(LegDay.Warmth warmth, Display display) {
+      return new Warm(ClockText.of(warmth.by()), display.temperature(warmth.temperature()));
     }
   }
 

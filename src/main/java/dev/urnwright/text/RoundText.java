@@ -1,5 +1,6 @@
 package dev.urnwright.text;
 
+import dev.urnwright.brew.Estimate;
 import dev.urnwright.dispatch.Brewing;
 import dev.urnwright.dispatch.Dispatch;
 import dev.urnwright.dispatch.LegDay;
@@ -16,6 +17,7 @@ import dev.urnwright.sheet.DayWords;
 import java.io.PrintWriter;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -103,9 +105,20 @@ public final class RoundText {
               display.mass(coffee.brewed().brew().beverage()).toString(),
               display.mass(coffee.filled().bypass()).toString(),
               display.ratio(coffee.brewed().brew().ratio())),
-          "");
+          likely(dispatch, coffee, display));
     }
     table.print(screen);
+  }
+
+  /** What the least sure of a coffee's batches gives. */
+  private static String likely(Dispatch dispatch, CoffeePlan coffee, Display display) {
+    return dispatch.brewing().batches().stream()
+        .filter(batch -> batch.coffee().equals(coffee.coffee()))
+        .map(Brewing.BatchDay::strength)
+        .max(Comparator.comparingDouble(Estimate::uncertainty))
+        .map(
+            sure -> "a batch has likely " + display.strengths(sure.low(), sure.high()) + " (k = 2)")
+        .orElse("");
   }
 
   private static void batches(Dispatch dispatch, Display display, Screen screen) {
@@ -144,9 +157,18 @@ public final class RoundText {
               clock(leg.times().from()),
               clock(leg.times().to()),
               clock(leg.times().leave())),
-          "");
+          leg.coolest().map(coolest -> handed(coolest, display)).orElse(""));
     }
     table.print(screen);
+  }
+
+  private static String handed(LegDay.Warmth coolest, Display display) {
+    return "coolest at "
+        + coolest.site()
+        + " by "
+        + clock(coolest.by())
+        + ", about "
+        + display.temperature(coolest.temperature());
   }
 
   private static void lots(Dispatch dispatch, LegDay leg, Display display, Screen screen) {
@@ -167,10 +189,14 @@ public final class RoundText {
                         String.valueOf(lot.count()),
                         display.mass(lot.each().concentrate()).toString(),
                         display.mass(lot.each().water()).toString(),
-                        display.strength(lot.each().strength()).toString(),
+                        display.strength(lot.each().strength().strength()).toString(),
                         clock(lot.times().from()),
                         clock(lot.times().useBy())),
-                    "from " + String.join(", ", lot.batches())));
+                    "from "
+                        + String.join(", ", lot.batches())
+                        + "; likely "
+                        + display.strengths(
+                            lot.each().strength().low(), lot.each().strength().high())));
     table.print(screen);
   }
 

@@ -85,9 +85,15 @@ class RoundLawsTest {
       for (Brewing.Lot lot : day.brewing().lots()) {
         if (lot.coffee().key().equals(coffee.coffee().key())) {
           concentrate += lot.count() * lot.each().concentrate().grams();
-          solids += lot.count() * lot.each().finished().grams() * lot.each().strength().fraction();
+          solids +=
+              lot.count()
+                  * lot.each().finished().grams()
+                  * lot.each().strength().strength().fraction();
           // rounded to 10 g, a carafe of 2 l is off by a hundredth of a percent
-          assertEquals(lot.content().strength().percent(), lot.each().strength().percent(), 0.012);
+          assertEquals(
+              lot.content().strength().percent(),
+              lot.each().strength().strength().percent(),
+              0.012);
         }
       }
       double brewed = coffee.brewed().brew().beverage().grams();

@@ -53,7 +53,7 @@ class SmallRoundTest {
     assertEquals(1420, lots.get(0).each().concentrate().grams(), 1e-6);
     assertEquals(530, lots.get(0).each().water().grams(), 1e-6);
     // 1420 · 1.78710 / 1950
-    assertEquals(1.3014, lots.get(0).each().strength().percent(), 1e-3);
+    assertEquals(1.3014, lots.get(0).each().strength().strength().percent(), 1e-3);
     assertEquals(4, lots.get(1).count());
     assertEquals(1530, lots.get(1).each().concentrate().grams(), 1e-6);
     assertEquals(420, lots.get(1).each().water().grams(), 1e-6);
@@ -95,6 +95,46 @@ class SmallRoundTest {
     assertEquals(List.of(4, 2), stops.stream().map(LegDay.Stop::carafes).toList());
     // ready at 05:42 and good for 4 h
     assertEquals(MONDAY.atTime(9, 42), stops.get(0).handed().get(0).useBy());
+  }
+
+  /**
+   * Just filled: 1420 g of concentrate at 88 °C with 530 g of water and the rinsed carafe, which
+   * takes as much heat as 0.08 · 2020 g = 162 g of water, both at 75 °C, are (1420 · 88 + 692 · 75)
+   * / 2112 = 83.74 °C. Cooling by 5 °C in the first hour, 63.74 °C above the air, leaves 1 − 5 /
+   * 63.74 = 0.9216 of that an hour: after 1.8 h, at 07:30, 20 + 63.74 · 0.8633 = 75.03 °C; after
+   * 1.3 h, at 07:00, 20 + 63.74 · 0.8993 = 77.32 °C.
+   */
+  @Test
+  void coffeeCoolsUntilItIsHandedOver() throws IOException {
+    LegDay north = day().legs().get(0);
+    LegDay.Warmth first = north.stops().get(0).warmth();
+    LegDay.Warmth coolest = north.coolest().orElseThrow();
+
+    assertEquals(MONDAY.atTime(7, 0), first.by());
+    assertEquals(77.32, first.temperature().celsius(), 0.02);
+    assertEquals("Mill House", coolest.site());
+    assertEquals(MONDAY.atTime(7, 30), coolest.by());
+    assertEquals(75.03, coolest.temperature().celsius(), 0.02);
+  }
+
+  @Test
+  void aCarafeThatIsSaidToKeepItsHeatDoes() throws IOException {
+    String keeps = Rounds.SMALL.replace("hold: 4 h}", "hold: 4 h, cooling: 0 °C per hour}");
+    LegDay north = Rounds.day(Rounds.good(folder, keeps, SITES), MONDAY).legs().get(0);
+
+    assertEquals(83.74, north.coolest().orElseThrow().temperature().celsius(), 0.02);
+  }
+
+  @Test
+  void strengthsAreAsSureAsThePlans() throws IOException {
+    Dispatch day = day();
+    Brewing.BatchDay batch = day.brewing().batches().get(0);
+
+    assertEquals(day.plan().certainty().of(batch.batch()), batch.strength());
+    assertEquals(
+        day.plan().certainty().of(day.plan().groups().get(0)).plusMinus().percent(),
+        day.brewing().lots().get(0).each().strength().plusMinus().percent(),
+        1e-9);
   }
 
   @Test
