@@ -334,10 +334,11 @@ final class BackwardSearch {
         measure = here;
       }
     }
-    double more = (state.bound - state.value) / measure;
-    return measure == 0 || more < 0
-        ? state.bound
-        : Math.min(state.bound, state.value + Math.floor(more + 1e-6) * measure);
+    if (measure == 0) {
+      return state.bound;
+    }
+    double more = Math.floor((state.bound - state.value) / measure + 1e-6) * measure;
+    return Math.min(state.bound, state.value + more);
   }
 
   private double bound(SearchState state, PriceBound by) {

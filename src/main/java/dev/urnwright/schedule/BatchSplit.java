@@ -133,7 +133,7 @@ public record BatchSplit(List<Share> batches, Mass surplus) {
     List<Brewer> forMore = takers(steps / count + 1, ranges);
     long more = steps % count;
     if (forLess.isEmpty() || (more > 0 && forMore.isEmpty())) {
-      return ranges.size() == 1 ? Optional.empty() : unequal(steps, count, ranges, step);
+      return unequal(steps, count, ranges, step);
     }
     List<Share> equal = new ArrayList<>();
     long each = steps / count;

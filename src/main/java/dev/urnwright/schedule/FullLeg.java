@@ -87,17 +87,15 @@ final class FullLeg implements Leg {
   private void offer(int kind, double from, double to, List<Choice> choices) {
     DoseRange range = ranges.get(kind);
     long steps = Math.max(range.least(), (long) Math.ceil((to - from) / gramsPerStep - 1e-9));
-    if (steps <= range.greatest()) {
-      choices.add(
-          new Choice(
-              new int[] {kind},
-              steps,
-              0,
-              micrograms(from, to),
-              to - from,
-              run.earliestReady(from, to),
-              run.latestReady(from)));
-    }
+    choices.add(
+        new Choice(
+            new int[] {kind},
+            steps,
+            0,
+            micrograms(from, to),
+            to - from,
+            run.earliestReady(from, to),
+            run.latestReady(from)));
   }
 
   @Override

@@ -132,7 +132,7 @@ final class OrderBook {
       int batches = 0;
       double to = grams();
       while (to > 1e-3) {
-        to = Math.min(to - 1e-3, freshFrom(Math.max(0, to - largestGrams), to));
+        to = freshFrom(Math.max(0, to - largestGrams), to);
         batches++;
       }
       return batches;
@@ -178,13 +178,9 @@ final class OrderBook {
 
     /** How many orders its first grams are; of the last of them perhaps a part. */
     double piecesBefore(double grams) {
-      if (grams >= grams()) {
-        return orders.size();
-      }
-      int order = at(grams);
-      return order
-          + Math.max(0, grams - (ends[order] - orders.get(order).grams()))
-              / orders.get(order).grams();
+      double to = Math.min(grams, grams());
+      int order = at(to);
+      return order + Math.max(0, to - startOfOrder(to)) / orders.get(order).grams();
     }
 
     /** The order that holds the gram just after this one. */

@@ -48,10 +48,14 @@ public final class RunScheduler {
    */
   private record RunOfCoffee(
       int coffee, OrderBook.Run run, int after, long steps, int fewest, CoffeeOrders orders) {
-    /** So many equal batches; least ones, where even these are more than is needed. */
-    Optional<Sizing> equal(int count) {
+    /**
+     * So many equal batches, the fewest or more: the largest brewers take them, unless even their
+     * least doses are more than is needed.
+     */
+    Sizing equal(int count) {
       return Sizing.even(steps, count, orders.doses())
-          .or(() -> Sizing.least(steps, count, orders.doses()));
+          .or(() -> Sizing.least(steps, count, orders.doses()))
+          .orElseThrow();
     }
 
     Leg leg(Sizing sizing) {
@@ -144,12 +148,8 @@ public final class RunScheduler {
 
   private Optional<RunSolution> look(Effort effort) {
     Attempt attempt = new Attempt();
-    List<Sizing> sizings = runs.stream().flatMap(run -> run.equal(run.fewest()).stream()).toList();
-    if (sizings.size() == runs.size()) {
-      List<Leg> equal = legs(sizings);
-      look(equal, Effort.width(problem, equal, patience.narrow()), effort)
-          .ifPresent(attempt::offer);
-    }
+    List<Leg> equal = legs(runs.stream().map(run -> run.equal(run.fewest())).toList());
+    look(equal, Effort.width(problem, equal, patience.narrow()), effort).ifPresent(attempt::offer);
     for (Leeway leeway : List.of(Leeway.NONE, Leeway.STOP_SHORT)) {
       if (attempt.best.isEmpty()) {
         List<Leg> legs = legs(leeway);
@@ -206,15 +206,12 @@ public final class RunScheduler {
       return bound <= floor() + BackwardSearch.SAME;
     }
 
+    /** Takes what was searched for: as good as the best so far, or better. */
     void offer(Found found) {
-      if (best.isEmpty() || isBetter(found)) {
+      if (found.value() > floor() + BackwardSearch.SAME
+          || found.firstStart() > best.map(Found::firstStart).orElse(Integer.MIN_VALUE)) {
         best = Optional.of(found);
       }
-    }
-
-    private boolean isBetter(Found found) {
-      double more = found.value() - best.orElseThrow().value();
-      return more > 1e-6 || (more >= -1e-6 && found.firstStart() > best.get().firstStart());
     }
   }
 
@@ -246,13 +243,11 @@ public final class RunScheduler {
     attempt.ways++;
     List<Sizing> sizings = new ArrayList<>();
     for (int i = 0; i < runs.size(); i++) {
-      runs.get(i).equal(runs.get(i).fewest() + extra[i]).ifPresent(sizings::add);
+      sizings.add(runs.get(i).equal(runs.get(i).fewest() + extra[i]));
     }
-    if (sizings.size() == runs.size()) {
-      boolean only = Arrays.stream(extra).sum() == 0;
-      if (lookAt(sizings, attempt) || only) {
-        attempt.sizings = Optional.of(sizings);
-      }
+    boolean only = Arrays.stream(extra).sum() == 0;
+    if (lookAt(sizings, attempt) || only) {
+      attempt.sizings = Optional.of(sizings);
     }
   }
 

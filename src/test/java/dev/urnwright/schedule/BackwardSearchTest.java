@@ -135,20 +135,20 @@ class BackwardSearchTest {
   }
 
   /**
-   * One brewer for two batches, so the second is ready 6 minutes before the first. Due at 20 and
-   * 18: the former first can't exceed 20 and 18, the latter first 18 and 18. It is kept, and the
-   * other's bound with it, whichever coffee is named first.
+   * One brewer for two batches, so the second is ready 6 minutes before the first. Of 40 g due at
+   * 20 and 50 g due at 18, the former first can't exceed 20 and 18, the latter first 18 and 18. So
+   * that is dropped, though it is worth more so far, whichever coffee is named first.
    */
   @Test
   void ofFewTheMostPromisingIsKept() {
-    Coffee late = new Coffee(5, new int[] {0}, new int[] {20});
+    Coffee late = new Coffee(4, new int[] {0}, new int[] {20});
     Coffee early = new Coffee(5, new int[] {0}, new int[] {18});
     for (Coffee[] coffees : new Coffee[][] {{late, early}, {early, late}}) {
       BackwardSearch search = search(1, List.of(kind(1, 5, -1)), 0, coffees);
       Found found = search.run(ANY).orElseThrow();
-      assertEquals(50 * (20 + 14), found.value());
-      assertEquals(50 * (18 + 18), search.droppedBound());
-      assertEquals(50 * (18 + 18), found.bound());
+      assertEquals(40 * 20 + 50 * 14, found.value());
+      assertEquals(90 * 18, search.droppedBound());
+      assertEquals(90 * 18, found.bound());
     }
   }
 

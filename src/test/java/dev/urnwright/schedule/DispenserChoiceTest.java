@@ -60,6 +60,8 @@ class DispenserChoiceTest {
     assertEquals(chosen(AIRPOT, 6, 3), sideBySide(8.7, new Pace(1, 3, 4)));
     assertEquals(chosen(AIRPOT, 6, 2), sideBySide(8.7, new Pace(1, 2, 4)));
     assertEquals(chosen(AIRPOT, 5, 1), sideBySide(8.7, new Pace(1, 1, 4)));
+    // five side by side would be five fills, but are more than twice the two that are needed
+    assertEquals(chosen(AIRPOT, 6, 2), sideBySide(8.7, new Pace(1, 2, 5)));
     // three rounds by the hold
     assertEquals(chosen(AIRPOT, 6, 2), sideBySide(2, new Pace(3, 2, 4)));
     // seven are wanted, and there are four

@@ -54,6 +54,11 @@ class OrderBookTest {
       assertEquals(grams.latest(grams.each().size() - 1), run.latestReady());
       for (int from = 0; from < grams.each().size(); from++) {
         assertEquals(grams.latest(from), run.latestReady(from), "seed " + seed);
+        assertEquals(grams.each().get(from), run.orderAt(from), "seed " + seed);
+        assertEquals(
+            grams.each().indexOf(grams.each().get(from)), run.startOfOrder(from), "seed " + seed);
+        int all = grams.each().size();
+        assertEquals(grams.earliest(from, all), run.earliestReady(from, all + 9), "seed " + seed);
         int end = from;
         while (end < grams.each().size() && grams.each().get(end) == grams.each().get(from)) {
           end++;

@@ -77,6 +77,10 @@ class PatienceTest {
     Patience once = new Patience(2, 1, 2, 400, 400, 500_000);
     Patience twice = new Patience(2, 1, 2, 10, 400, 500_000);
     assertTrue(proven(once) > proven(without), proven(once) + " and " + proven(without));
+    // where a first look is all, none are sought
+    assertEquals(
+        proven(new Patience(1, 1, 1, 0, 0, 500_000)),
+        proven(new Patience(1, 1, 1, 400, 400, 500_000)));
     assertTrue(proven(twice) > proven(without), proven(twice) + " and " + proven(without));
   }
 

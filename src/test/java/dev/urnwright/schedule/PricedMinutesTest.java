@@ -231,9 +231,26 @@ class PricedMinutesTest {
         double good =
             Pricing.of(tiny.problem(), tiny.legs(), 0, Patience.USUAL.firstRounds()).ofAll();
         assertEquals(best, good, 1, "seed " + seed);
+        // and far fewer rounds lead most of the way, since steps gather momentum
+        double soon = Pricing.of(tiny.problem(), tiny.legs(), 0, 400).ofAll();
+        assertEquals(best, soon, 10, "seed " + seed);
         assertTrue(good >= best - 1e-3, "seed " + seed + ": " + good + " < " + best);
         better += best < none - 1 ? 1 : 0;
       }
+    }
+  }
+
+  /** Times are counted from any moment, also from one that all of it comes before. */
+  @Test
+  void anHourEarlierIsAnHourEarlierForEachGram() {
+    for (int seed = 1; seed <= 5; seed++) {
+      Tiny tiny = TinyRuns.of(seed);
+      double grams =
+          tiny.parts().stream().flatMap(p -> p.orders().stream()).mapToDouble(Order::grams).sum();
+      double now = Pricing.of(tiny.problem(), tiny.legs(), -1e9, 400).ofAll();
+      Tiny earlier = tiny.earlier(60);
+      double then = Pricing.of(earlier.problem(), earlier.legs(), -1e9, 400).ofAll();
+      assertEquals(now - 60 * grams, then, 1e-2, "seed " + seed);
     }
   }
 

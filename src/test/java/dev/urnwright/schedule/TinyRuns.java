@@ -47,6 +47,40 @@ final class TinyRuns {
       return legs;
     }
 
+    /** The same so many minutes earlier. */
+    Tiny earlier(int minutes) {
+      List<Part> moved =
+          parts.stream()
+              .map(
+                  part ->
+                      new Part(
+                          part.coffee(),
+                          part.orders().stream().map(order -> earlier(order, minutes)).toList(),
+                          part.sizing()))
+              .toList();
+      List<CoffeeOrders> coffees =
+          problem.coffees().stream()
+              .map(
+                  coffee ->
+                      new CoffeeOrders(
+                          coffee.orders().stream().map(order -> earlier(order, minutes)).toList(),
+                          coffee.gramsPerStep(),
+                          coffee.doses()))
+              .toList();
+      return new Tiny(
+          new RunProblem(
+              coffees, problem.kinds(), problem.circuitWatts(), problem.earliestStart() - minutes),
+          moved);
+    }
+
+    private static Order earlier(Order order, int minutes) {
+      return new Order(
+          order.id(),
+          order.grams(),
+          order.earliestReady() - minutes,
+          order.latestReady() - minutes);
+    }
+
     /** Its batches one by one, each for the kinds that its size is for. */
     List<Leg> fixedLegs() {
       List<Leg> legs = new ArrayList<>();
