@@ -62,16 +62,10 @@ final class BackwardSearch {
    *
    * @param batches on the clock
    * @param value gram-minutes of ready times; the more, the less waiting
-   * @param bound that no schedule exceeds
    * @param firstStart minute
    * @param leftOut orders that no batch serves, where legs let go of some
    */
-  record Found(
-      List<TimedBatch> batches, double value, double bound, int firstStart, List<Order> leftOut) {
-    boolean isProven() {
-      return bound <= value + SAME * Math.max(1, Math.abs(value));
-    }
-  }
+  record Found(List<TimedBatch> batches, double value, int firstStart, List<Order> leftOut) {}
 
   BackwardSearch(RunProblem problem, List<Leg> legs, int width) {
     this(problem, legs, width, Optional.empty(), Effort.unlimited());
@@ -150,7 +144,6 @@ final class BackwardSearch {
     return new Found(
         names.of(state.placements),
         state.value,
-        Math.max(state.value, dropped),
         state.firstStart,
         SearchState.LeftOut.orders(state.leftOut));
   }

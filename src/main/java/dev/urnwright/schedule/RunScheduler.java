@@ -219,9 +219,6 @@ public final class RunScheduler {
   private Optional<Attempt> equal(int extra) {
     Attempt attempt = new Attempt();
     spread(extra, 0, new int[runs.size()], attempt);
-    if (attempt.best.isEmpty() && extra > 0) {
-      return Optional.empty();
-    }
     // A first look has found where the extra batches go; now look hard there.
     attempt.sizings.ifPresent(sizings -> search(sizings, attempt));
     return attempt.best.isPresent() ? Optional.of(attempt) : Optional.empty();
@@ -307,7 +304,6 @@ public final class RunScheduler {
     Optional<Found> found = search.run(attempt.floor() + by);
     found.ifPresent(attempt::offer);
     attempt.bound = Math.min(attempt.bound, search.droppedBound());
-    prices.ifPresent(p -> attempt.bound = Math.min(attempt.bound, p.ofAll()));
     spent += search.expanded();
     return found.isPresent();
   }

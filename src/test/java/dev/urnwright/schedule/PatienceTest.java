@@ -66,6 +66,28 @@ class PatienceTest {
     assertTrue(compared > SEEDS, "too few compared: " + compared);
   }
 
+  /** Nor where equal batches must be more than the fewest, and may be given to several runs. */
+  @Test
+  void aShortFirstLookFindsWhereMoreBatchesGo() {
+    int compared = 0;
+    for (int seed : TinyRuns.MORE) {
+      RunProblem problem = TinyRuns.tight(seed);
+      RunSolution usual = RunScheduler.solve(problem).orElseThrow();
+      for (int narrow = 1; narrow < 6; narrow++) {
+        RunSolution solution =
+            RunScheduler.solve(problem, new Patience(1000, narrow, 9, 20, 60, 500_000))
+                .orElseThrow();
+        if (TinyScheduleTest.isEqual(problem, solution)
+            && solution.batches().size() == usual.batches().size()) {
+          assertEquals(usual.waitGramMinutes(), solution.waitGramMinutes(), 1e-3, "seed " + seed);
+          assertTrue(solution.proof().leastWait(), "seed " + seed);
+          compared++;
+        }
+      }
+    }
+    assertTrue(compared > TinyRuns.MORE.length, "too few compared: " + compared);
+  }
+
   private static int start(RunSolution solution) {
     return solution.batches().stream().mapToInt(b -> b.start()).min().orElseThrow();
   }

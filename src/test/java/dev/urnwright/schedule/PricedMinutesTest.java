@@ -196,6 +196,36 @@ class PricedMinutesTest {
     }
   }
 
+  /** Brewed in 2 minutes and ready at the last of all, without turnaround: 3 + 5, and 7 + 11. */
+  @Test
+  void aBatchPaysForItsBrewerAndItsPower() {
+    RunProblem problem =
+        new RunProblem(List.of(), List.of(new Kind(1, 2, 0, 1000, 0)), List.of(1.0), 10);
+    double[][] unit = {{1, 3, 5}};
+    double[][] power = {{2, 7, 11}};
+    Prices prices = new Prices(problem, 10, unit, power);
+    assertEquals(3 + 5 + 7 + 11, prices.ofBatch(0, 13));
+    assertEquals(1 + 3 + 2 + 7, prices.ofBatch(0, 12));
+    assertEquals(1 + 3, prices.unitsBefore(0, 12));
+    assertEquals(1 + 3 + 5, prices.unitsBefore(0, 99));
+    assertEquals(0, prices.unitsBefore(0, 9));
+  }
+
+  /** A piece that no kind can have ready in time is worth less than any other, at any price. */
+  @Test
+  void whatCantBeReadyIsWorthNothing() {
+    RunProblem problem =
+        new RunProblem(List.of(), List.of(new Kind(1, 5, 1, 1000, -1)), List.of(), -100);
+    double[][] none = new double[1][60];
+    Bargain bargain = new Bargain(problem, new Prices(problem, -100, none, none));
+    Piece late = new Piece(10, new int[] {0}, new double[] {1}, -120, -96);
+    Piece inTime = new Piece(10, new int[] {0}, new double[] {1}, -120, -95);
+    double never = Double.NEGATIVE_INFINITY;
+    assertEquals(never, new PricedPieces(List.of(late), bargain).best(1, -50));
+    assertEquals(-950, new PricedPieces(List.of(inTime), bargain).best(1, -50));
+    assertEquals(never, new PricedPieces(List.of(inTime), bargain).best(1, -96));
+  }
+
   /** So that sums of them are exact: 0.3 of 1024 parts are 307.2. */
   @Test
   void pricesAreWholePartsOf1024() {

@@ -122,9 +122,9 @@ final class TinyRuns {
     }
 
     /** What a search found, as the audit wants it. */
-    List<String> faults(Found found) {
+    List<String> faults(Found found, double bound) {
       double waited = latest() - found.value();
-      Proof proof = new Proof(false, false, latest() - found.bound());
+      Proof proof = new Proof(false, false, latest() - bound);
       return RunAudit.faults(problem, new RunSolution(found.batches(), waited, proof));
     }
   }

@@ -37,6 +37,10 @@ class TinyScheduleTest {
       assertEquals(solution.isPresent(), first.isPresent(), "seed " + seed);
       if (first.isPresent()) {
         assertEquals(List.of(), RunAudit.faults(problem, first.get()), "seed " + seed);
+        // equal ones come first, as they do when it is searched for long
+        boolean isEqual =
+            isEqual(problem, solution.get()) && solution.get().proof().fewestBatches();
+        assertTrue(!isEqual || isEqual(problem, first.get()), "seed " + seed);
       }
       if (solution.isEmpty()) {
         assertTrue(ExhaustiveRun.fewest(problem, 2).isEmpty(), "seed " + seed);
@@ -135,12 +139,62 @@ class TinyScheduleTest {
           assertEquals(wait.getAsDouble(), solution.get().waitGramMinutes(), 1e-3, "seed " + seed);
           levelled++;
         } else {
+          assertEquals(
+              asFound(problem, solution.get()),
+              solution.get().waitGramMinutes(),
+              1e-3,
+              "seed " + seed);
           asFound++;
         }
       }
     }
     assertTrue(levelled > 5, "too few levelled ones: " + levelled);
     assertTrue(asFound > 5, "too few that stay as they were found: " + asFound);
+  }
+
+  /** The least wait of batches that serve just what these do. */
+  private static double asFound(RunProblem problem, RunSolution solution) {
+    List<Leg> legs = new ArrayList<>();
+    services(
+        problem,
+        solution,
+        (coffee, batches) -> {
+          legs.add(
+              new FixedLeg(
+                  batches.get(0).coffee(),
+                  OrderBook.of(coffee.orders()).runs().get(0),
+                  batches.stream().map(TimedBatch::drawnGrams).toList(),
+                  coffee.doses(),
+                  coffee.gramsPerStep()));
+          return Optional.of(List.of());
+        });
+    return RunInstances.latest(problem)
+        - new BackwardSearch(problem, legs, 1000)
+            .run(Double.NEGATIVE_INFINITY)
+            .orElseThrow()
+            .value();
+  }
+
+  /**
+   * One brewer of each kind, and time for one batch each: 6, 2 and 1 steps are just the 9 that are
+   * ordered. Two of the largest would be fewer, but there is only one.
+   */
+  @Test
+  void asManyBatchesAsThereIsTimeForAreTheFewest() {
+    List<RunProblem.Kind> kinds =
+        List.of(
+            new RunProblem.Kind(1, 5, 1, 0, -1),
+            new RunProblem.Kind(1, 5, 1, 0, -1),
+            new RunProblem.Kind(1, 5, 1, 0, -1));
+    List<DoseRange> ranges =
+        List.of(RunInstances.range(1, 2), RunInstances.range(1, 6), RunInstances.range(1, 1));
+    List<Order> orders = List.of(new Order("F", 90, 18, 20));
+    RunProblem problem =
+        new RunProblem(List.of(new CoffeeOrders(orders, 10, ranges)), kinds, List.of(), 0);
+    RunSolution solution = RunScheduler.solve(problem).orElseThrow();
+    assertEquals(3, solution.batches().size());
+    assertTrue(solution.proof().fewestBatches());
+    assertEquals(0, solution.waitGramMinutes());
   }
 
   private Optional<List<Group>> levelled(CoffeeOrders coffee, List<TimedBatch> batches) {
