@@ -78,7 +78,8 @@ public record Run(
    * @param filled when its (last) batch goes in
    * @param due when it must stand ready at its station: its first pour
    * @param lastPour when it is empty
-   * @param useBy when what is left is poured away
+   * @param useBy when what is left is poured away: when it was held long enough, or, iced, at the
+   *     last pour, since it has stood to cool already
    * @param heat how warm it is; empty for iced groups, who get it cold
    */
   public record FillTime(

@@ -161,7 +161,7 @@ final class RunActions {
             .with("due", time.due().toLocalTime())
             .with("others", time.tap().hasOthers())
             .with("tap", time.tap().saying()));
-    if (time.heat().isPresent() && !collected.contains(fill.id())) {
+    if (!collected.contains(fill.id())) {
       add(
           time.useBy(),
           ActionKind.DISCARD,
@@ -177,16 +177,18 @@ final class RunActions {
     LocalDateTime lastReady = last(time, byId);
     boolean topUp =
         fill.draws().stream().anyMatch(draw -> batchOf(draw, byId).ready().isBefore(lastReady));
-    Mass more =
+    List<Fill.Draw> draws =
         fill.draws().stream()
             .filter(draw -> !batchOf(draw, byId).ready().isBefore(lastReady))
-            .map(Fill.Draw::concentrate)
-            .reduce(Mass.ZERO, Mass::plus);
+            .toList();
+    Mass more = draws.stream().map(Fill.Draw::concentrate).reduce(Mass.ZERO, Mass::plus);
     return Saying.of(topUp ? "how.top-up" : "how.fill")
         .with("coffee", coffee)
         .with("more", display.mass(more))
+        .with("batches", draws.stream().map(Fill.Draw::batchId).collect(Collectors.joining(", ")))
         .with("concentrate", display.mass(fill.blend().concentrate()))
         .with("water", display.mass(fill.blend().bypass()))
+        .with("diluted", !fill.blend().bypass().isZero())
         .with("iced", !fill.blend().ice().isZero());
   }
 

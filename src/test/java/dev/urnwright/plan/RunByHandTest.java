@@ -52,7 +52,7 @@ class RunByHandTest {
             "09:41 Rinse coffee-1 @ Tall: Filter, with 300 ml of hot water",
             "09:43 Start coffee-1 @ Tall: House: 255 g with 3315 g of water, ready at 09:53",
             "09:50 Preheat coffee-F1 @ Urn: Rinse with hot water, for House",
-            "09:53 Fill coffee-F1 @ Urn: House: 2730 g and 1175 g of water",
+            "09:53 Fill coffee-F1 @ Urn: House: 2730 g from coffee-1 and 1175 g of hot water",
             "09:56 Carry coffee-F1 @ Hall: Urn of House, first cup at 10:00",
             "10:53 Discard coffee-F1 @ Hall: Pour away what is left in Urn"),
         actions(EVENT));
@@ -93,7 +93,8 @@ class RunByHandTest {
             "11:44 Start house-decaf-1 @ Tall: Evening (DECAF): 255 g with 3315 g of water, ready"
                 + " at 11:54",
             "11:51 Preheat house-decaf-F1 @ Urn: Rinse with hot water, for Evening (DECAF)",
-            "11:54 Fill house-decaf-F1 @ Urn: Evening (DECAF): 2730 g and 1175 g of water",
+            "11:54 Fill house-decaf-F1 @ Urn: Evening (DECAF): 2730 g from house-decaf-1 and 1175 g"
+                + " of hot water",
             "11:57 Carry house-decaf-F1 @ Late: Urn of Evening (DECAF), first cup at 12:00",
             "12:54 Discard house-decaf-F1 @ Late: Pour away what is left in Urn"),
         actions.subList(7, actions.size()));
@@ -129,7 +130,8 @@ class RunByHandTest {
             "09:41 Rinse coffee-2 @ Tall: Filter, with 300 ml of hot water",
             "09:41 Fill coffee-F1 @ Urn: House: draw 1411 g from coffee-1; the rest comes at 09:53",
             "09:43 Start coffee-2 @ Tall: House: 125 g with 1625 g of water, ready at 09:53",
-            "09:53 Fill coffee-F1 @ Urn: House: 1320 g more, to 2730 g in all, and 1175 g of water",
+            "09:53 Fill coffee-F1 @ Urn: House: 1320 g more from coffee-2, to 2730 g in all, and"
+                + " 1175 g of hot water",
             "09:56 Carry coffee-F1 @ Hall: Urn of House, first cup at 10:00",
             "10:41 Discard coffee-F1 @ Hall: Pour away what is left in Urn"),
         actions);
@@ -156,8 +158,8 @@ class RunByHandTest {
             "09:43 Start coffee-1 @ Tall: House: 755 g with 9815 g of water, ready at 09:53",
             "09:50 Preheat coffee-F1 @ Urn 1: Rinse with hot water, for House",
             "09:50 Preheat coffee-F2 @ Urn 2: Rinse with hot water, for House",
-            "09:53 Fill coffee-F1 @ Urn 1: House: 4095 g and 1760 g of water",
-            "09:53 Fill coffee-F2 @ Urn 2: House: 4095 g and 1760 g of water",
+            "09:53 Fill coffee-F1 @ Urn 1: House: 4095 g from coffee-1 and 1760 g of hot water",
+            "09:53 Fill coffee-F2 @ Urn 2: House: 4095 g from coffee-1 and 1760 g of hot water",
             "09:56 Carry coffee-F1 @ Hall: Urn 1 of House, first cup at 10:00; tap 1 of 2",
             "09:56 Carry coffee-F2 @ Hall: Urn 2 of House, first cup at 10:00; tap 2 of 2",
             "10:53 Discard coffee-F1 @ Hall: Pour away what is left in Urn 1",
@@ -166,9 +168,10 @@ class RunByHandTest {
   }
 
   /**
-   * Iced coffee cools for an hour in a vessel of the group's own, and is not poured away: ready at
-   * 10:00 less 3, 3 and 60 min. 4000 g at 5 °C take 2798, so 2800 g, of 258 g of coffee; they make
-   * 4003 g, of which 4.186 · 20 / (333.55 + 4.186 · 25), 19.1 %, are ice: 438 g of water.
+   * Iced coffee cools for an hour in a vessel of the group's own, and is poured away when the last
+   * is served: ready at 10:00 less 3, 3 and 60 min. 4000 g at 5 °C take 2798, so 2800 g, of 258 g
+   * of coffee; they make 4003 g, of which 4.186 · 20 / (333.55 + 4.186 · 25), 19.1 %, are ice: 438
+   * g of water.
    */
   @Test
   void icedInAVesselOfItsOwn() throws IOException {
@@ -183,8 +186,10 @@ class RunByHandTest {
             "08:38 Grind coffee-1 @ Tall: 260 g of House",
             "08:42 Rinse coffee-1 @ Tall: Filter, with 300 ml of hot water",
             "08:44 Start coffee-1 @ Tall: House: 260 g with 3380 g of water, ready at 08:54",
-            "08:54 Fill coffee-F1 @ Vessel for Hall: House: 2800 g and 440 g of water; cool it, the ice comes in the cups",
-            "09:57 Carry coffee-F1 @ Hall: Vessel for Hall of House, first cup at 10:00"),
+            "08:54 Fill coffee-F1 @ Vessel for Hall: House: 2800 g from coffee-1 and 440 g of cold"
+                + " water; cool it, the ice comes in the cups",
+            "09:57 Carry coffee-F1 @ Hall: Vessel for Hall of House, first cup at 10:00",
+            "10:30 Discard coffee-F1 @ Hall: Pour away what is left in Vessel for Hall"),
         actions);
   }
 
