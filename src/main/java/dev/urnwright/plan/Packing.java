@@ -174,7 +174,6 @@ final class Packing {
         .with(
             "places",
             stations.entrySet().stream()
-                .filter(entry -> kind.count() > 1 || !entry.getKey().isEmpty())
                 .map(entry -> place(kind, entry.getKey(), entry.getValue()))
                 .toList());
   }

@@ -13,8 +13,10 @@ import dev.urnwright.event.Coffee;
 import dev.urnwright.event.ConcentrateWish;
 import dev.urnwright.event.Event;
 import dev.urnwright.event.GuestGroup;
+import dev.urnwright.event.Learned;
 import dev.urnwright.event.Note;
 import dev.urnwright.event.Provision;
+import dev.urnwright.event.Taught;
 import dev.urnwright.event.TimeWindow;
 import dev.urnwright.event.Uncertainties;
 import dev.urnwright.problem.Problem;
@@ -156,6 +158,43 @@ class KnownOfACoffeeTest {
     assertEquals(usual.refractometer().fraction(), drip.applyAsDouble(Doubt.READING));
     assertEquals(usual.scales().reference().grams(), drip.applyAsDouble(Doubt.REFERENCE_BEVERAGE));
     assertEquals(usual.scales().kitchen().grams(), drip.applyAsDouble(Doubt.BYPASS));
+  }
+
+  /**
+   * An interval of 95 % is four standard uncertainties wide: from 2.0 to 2.4 g/g, 0.1; from 18 to
+   * 20 %, half a percent, where another ratio is surer. Nothing learned, no doubt of that kind.
+   */
+  @Test
+  void doubtsOfWhatIsLearned() {
+    Uncertainties usual = Uncertainties.usual(Mass.ofGrams(5));
+    Taught.Brewing brewing =
+        new Taught.Brewing(
+            "house",
+            Optional.of(
+                new Learned<>(
+                    Absorption.ofGramsPerGram(2.1),
+                    Absorption.ofGramsPerGram(2.2),
+                    Absorption.ofGramsPerGram(2.0),
+                    Absorption.ofGramsPerGram(2.4),
+                    9)),
+            List.of(extracted(13, 18, 20), extracted(16, 18.5, 19.5)));
+    Doubts learned = new Doubts(usual, BrewMethod.PERCOLATION, Optional.of(brewing));
+    assertEquals(0.1, learned.applyAsDouble(Doubt.ABSORPTION_LEARNED), 1e-12);
+    assertEquals(0.005, learned.applyAsDouble(Doubt.EXTRACTION_LEARNED), 1e-12);
+    Doubts told = new Doubts(usual, BrewMethod.PERCOLATION, Optional.empty());
+    assertEquals(0, told.applyAsDouble(Doubt.ABSORPTION_LEARNED));
+    assertEquals(0, told.applyAsDouble(Doubt.EXTRACTION_LEARNED));
+  }
+
+  private static Taught.Extracted extracted(double ratio, double low, double high) {
+    return new Taught.Extracted(
+        BrewRatio.ofGramsPerGram(ratio),
+        new Learned<>(
+            Extraction.ofPercent(20),
+            Extraction.ofPercent((low + high) / 2),
+            Extraction.ofPercent(low),
+            Extraction.ofPercent(high),
+            9));
   }
 
   /**

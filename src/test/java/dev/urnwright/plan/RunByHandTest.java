@@ -3,6 +3,7 @@ package dev.urnwright.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.urnwright.quantity.Temperature;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -56,6 +57,21 @@ class RunByHandTest {
             "09:56 Carry coffee-F1 @ Hall: Urn of House, first cup at 10:00",
             "10:53 Discard coffee-F1 @ Hall: Pour away what is left in Urn"),
         actions(EVENT));
+  }
+
+  /** Where no water is told for it, no filter is rinsed. */
+  @Test
+  void withoutRinsing() throws IOException {
+    List<String> actions = actions(EVENT.replace(", rinse: 300 ml", ""));
+    assertTrue(actions.stream().noneMatch(action -> action.contains("Rinse coffee")));
+    assertEquals(7, actions.size());
+  }
+
+  /** A cup just as warm as wanted is warm enough. */
+  @Test
+  void asWarmAsWanted() {
+    Temperature hot = Temperature.ofCelsius(75);
+    assertTrue(new Run.Heat(hot, hot, hot, hot).isWarmEnough());
   }
 
   /**

@@ -210,6 +210,10 @@ class RunRemarksTest {
     assertEquals("Fill with tap water, switch on; hot in about 20 min", on.detail());
     assertEquals("09:21", on.at().toLocalTime().toString());
     assertEquals("Switch on", on.kind().words());
+    // for the urn at 9:50 where no filter is rinsed, for its bypass at 9:53 where nothing is
+    String dry = heated.replace("rinse: 300 ml, ", "");
+    assertEquals(List.of("09:30"), switchedOn(dry));
+    assertEquals(List.of("09:33"), switchedOn(dry.replace("opens:", "preheat: no, opens:")));
   }
 
   @Test
@@ -226,5 +230,12 @@ class RunRemarksTest {
 
   private List<String> said(String code, String event) throws IOException {
     return new Written(folder).said(code, event);
+  }
+
+  private List<String> switchedOn(String event) throws IOException {
+    return new Written(folder)
+        .plan(event).run().orElseThrow().heaters().stream()
+            .map(heater -> heater.on().toLocalTime().toString())
+            .toList();
   }
 }

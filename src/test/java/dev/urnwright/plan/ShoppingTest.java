@@ -165,6 +165,27 @@ class ShoppingTest {
         1e-3);
   }
 
+  /** Rinsing four pots of 2 l hot takes a quarter of each: 2 l more, on a clock. */
+  @Test
+  void preheatingTakesWater() throws IOException {
+    Plan plan =
+        plan(
+            """
+            event: A generic event
+            time: 10:00
+            coffee: {extraction: 20 %, absorption: 2 g/g, concentrate: {ratio: 13}}
+            groups: [{name: Hall, headcount: 36, cup: 200 ml, strength: 1.25 %}]
+            brewers: [{name: Tall, dose: up to 2 kg, water: 30 l, cycle: 10 min}]
+            dispensers: [{name: Pot, count: 4, capacity: 2 l}]
+            supplies: [{name: Water, use: all the water, pack: 10 l}]
+            """);
+    assertEquals(4, plan.fills().size());
+    double weighed =
+        plan.batches().stream().mapToDouble(b -> b.brew().water().grams()).sum()
+            + plan.fills().stream().mapToDouble(f -> f.blend().bypass().grams()).sum();
+    assertEquals(weighed / 998.21 + 2, line(plan, "Water").amount().volume().litres(), 1e-3);
+  }
+
   /**
    * By hand: 3 × 3.45 + 288.00 = 298.35; 298.35 / 0.7 = 426.2142… → 426.21; tax 10 % of it 42.621 →
    * 42.62; together 468.83, over 100 guests 4.6883 → 4.69. The cups are there, so they cost

@@ -234,6 +234,32 @@ class TimesByHandTest {
     assertFalse(short98.contains(" more Boiler"), short98);
   }
 
+  /**
+   * No nine more are enough for 400 l. Water drawn at other minutes is served while it keeps ahead
+   * and no heater must be on earlier: 5 l at 10:00 and 3 at 9:50 have the boilers on at 9:30; a
+   * draw at 9:49 would need them a minute before, one at 9:51 does not.
+   */
+  @Test
+  void waterThatHeatersHaveOrNot() throws IOException {
+    Event event = event(HEATED);
+    RunClock clock = RunClock.of(event);
+    assertTrue(
+        problem(event, 400)
+            .toString()
+            .contains("larger heaters, or bypass drawn from the brewers' own taps"));
+    List<Run.HeaterTime> planned =
+        new HotWaterPlan(event, List.of(new Draw(600, 5), new Draw(590, 3))).heaters(clock);
+    assertTrue(new HotWaterPlan(event, List.of(new Draw(591, 3))).isServedBy(planned, clock));
+    assertTrue(new HotWaterPlan(event, List.of(new Draw(590, 8))).isServedBy(planned, clock));
+    assertFalse(new HotWaterPlan(event, List.of(new Draw(589, 3))).isServedBy(planned, clock));
+    assertFalse(new HotWaterPlan(event, List.of(new Draw(600, 40))).isServedBy(planned, clock));
+    assertTrue(new HotWaterPlan(event, List.of()).isServedBy(planned, clock));
+    assertTrue(
+        new HotWaterPlan(event(EVENT), List.of(new Draw(600, 500))).isServedBy(List.of(), clock));
+    assertEquals(2, new Timetable(event).turnaround());
+    assertEquals(5, new Timetable(event).cleaning());
+  }
+
   private static Problem problem(Event event, double litres) {
     return new HotWaterPlan(event, List.of(new Draw(600, litres)))
         .problem(RunClock.of(event), new Findings(event).display())
