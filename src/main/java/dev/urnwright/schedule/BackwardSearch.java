@@ -131,7 +131,7 @@ final class BackwardSearch {
         break;
       }
       // Where orders may be let go, those who let go of more are done first.
-      incumbent = best.map(state -> Math.max(incumbent, state.value)).orElse(incumbent);
+      best.ifPresent(state -> incumbent = Math.max(incumbent, state.value));
       Map<SearchState.Progress, List<SearchState>> next = new HashMap<>();
       expanded += layer.size();
       layer.forEach(state -> expand(state, next));

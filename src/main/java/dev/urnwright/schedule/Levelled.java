@@ -42,7 +42,7 @@ record Levelled(long[] counts, List<DoseRange> ranges, long total, long level, l
         long here = loweredOf(kind, toLower);
         toLower -= here;
         long dose = at(level, ranges.get(kind));
-        greatest = Math.max(greatest, here < counts[kind] ? dose : dose - 1);
+        greatest = Math.max(greatest, dose); // were all at the level lowered, it would be lower
         least = Math.min(least, here > 0 ? dose - 1 : dose);
       }
     }

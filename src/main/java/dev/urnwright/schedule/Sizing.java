@@ -62,16 +62,14 @@ record Sizing(List<SizeClass> classes) {
    * @param counts of batches, one for each kind
    */
   static Optional<Sizing> levelled(long steps, long[] counts, List<DoseRange> ranges) {
-    long least = 0;
     long greatest = 0;
     for (int k = 0; k < counts.length; k++) {
-      least += counts[k] * ranges.get(k).least();
       greatest += counts[k] * ranges.get(k).greatest();
     }
     if (steps > greatest) {
       return Optional.empty();
     }
-    Levelled levelled = Levelled.of(Math.max(steps, least), counts, ranges);
+    Levelled levelled = Levelled.of(steps, counts, ranges);
     List<SizeClass> classes = new ArrayList<>();
     for (int k = 0; k < counts.length; k++) {
       if (counts[k] > 0) {

@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** How much is searched, by hand; and that little searching says less, but nothing wrong. */
 class PatienceTest {
@@ -66,26 +69,37 @@ class PatienceTest {
     assertTrue(compared > SEEDS, "too few compared: " + compared);
   }
 
-  /** Nor where equal batches must be more than the fewest, and may be given to several runs. */
-  @Test
-  void aShortFirstLookFindsWhereMoreBatchesGo() {
-    int compared = 0;
-    for (int seed : TinyRuns.MORE) {
-      RunProblem problem = TinyRuns.tight(seed);
-      RunSolution usual = RunScheduler.solve(problem).orElseThrow();
-      for (int narrow = 1; narrow < 6; narrow++) {
-        RunSolution solution =
-            RunScheduler.solve(problem, new Patience(1000, narrow, 9, 20, 60, 500_000))
-                .orElseThrow();
-        if (TinyScheduleTest.isEqual(problem, solution)
-            && solution.batches().size() == usual.batches().size()) {
-          assertEquals(usual.waitGramMinutes(), solution.waitGramMinutes(), 1e-3, "seed " + seed);
-          assertTrue(solution.proof().leastWait(), "seed " + seed);
-          compared++;
-        }
-      }
-    }
-    assertTrue(compared > TinyRuns.MORE.length, "too few compared: " + compared);
+  /** These are in time, but not found with one state a layer: then it is searched all the same. */
+  @ParameterizedTest
+  @ValueSource(ints = {80, 246, 249, 297, 319, 331})
+  void aFirstLookThatFindsNothingIsNoAnswer(int seed) {
+    RunProblem problem = TinyRuns.tight(seed);
+    RunSolution usual = RunScheduler.solve(problem).orElseThrow();
+    Optional<RunSolution> look = RunScheduler.solve(problem, new Patience(1, 1, 1, 0, 0, 500_000));
+    assertFalse(look.filter(s -> TinyScheduleTest.isEqual(problem, s)).isPresent());
+    RunSolution solution =
+        RunScheduler.solve(problem, new Patience(1000, 1, 9, 20, 60, 500_000)).orElseThrow();
+    assertTrue(TinyScheduleTest.isEqual(problem, solution));
+    assertEquals(usual.waitGramMinutes(), solution.waitGramMinutes(), 1e-3);
+    assertTrue(solution.proof().fewestBatches() && solution.proof().leastWait());
+  }
+
+  /**
+   * Nor where equal batches must be more than the fewest and may be given to one coffee or the
+   * other: what is found at a first look at so few states is not the best, but in the right place.
+   */
+  @ParameterizedTest
+  @CsvSource({"10129, 1", "14416, 3", "48557, 1"})
+  void aShortFirstLookFindsWhereMoreBatchesGo(int seed, int narrow) {
+    RunProblem problem = TinyRuns.tight(seed);
+    RunSolution usual = RunScheduler.solve(problem).orElseThrow();
+    RunSolution look =
+        RunScheduler.solve(problem, new Patience(narrow, narrow, 9, 0, 0, 500_000)).orElseThrow();
+    assertTrue(look.waitGramMinutes() > usual.waitGramMinutes() + 1);
+    RunSolution solution =
+        RunScheduler.solve(problem, new Patience(1000, narrow, 9, 20, 60, 500_000)).orElseThrow();
+    assertEquals(usual.waitGramMinutes(), solution.waitGramMinutes(), 1e-3);
+    assertTrue(solution.proof().leastWait());
   }
 
   private static int start(RunSolution solution) {

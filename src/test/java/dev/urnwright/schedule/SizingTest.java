@@ -42,6 +42,15 @@ class SizingTest {
     assertEquals(2, Sizing.even(7, 2, RANGES).orElseThrow().count());
   }
 
+  /** 10 steps are two times the 5 that both take at the most: any of them may brew them. */
+  @Test
+  void equalBatchesAreForAllThatTakeThem() {
+    BatchSplit split =
+        BatchSplit.of(Mass.ofGrams(10), List.of(range(2, 5), range(1, 5)), Mass.ofGrams(1))
+            .orElseThrow();
+    assertEquals(List.of(2, 2), split.batches().stream().map(b -> b.brewers().size()).toList());
+  }
+
   /** Four batches for 10 steps: the kind of least dose 3 takes 12, the kinds of 1 and 2 less. */
   @Test
   void leastDosesAreThoseOfTheKindThatWastesLeast() {

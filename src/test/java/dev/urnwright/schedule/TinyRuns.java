@@ -201,8 +201,13 @@ final class TinyRuns {
     return new RunProblem(coffees, problem.kinds(), problem.circuitWatts(), 0);
   }
 
-  /** Of tight problems, some whose equal batches must be more than the fewest. */
-  static final int[] MORE = {280, 348, 479, 1198, 1309, 1565, 2897};
+  /**
+   * Of tight problems, some whose equal batches must be more than the fewest; the last have several
+   * runs.
+   */
+  static final int[] MORE = {
+    280, 348, 479, 1198, 1309, 1565, 2897, 4877, 10129, 14416, 32115, 48557
+  };
 
   /**
    * Orders that may hardly share a batch: what serves two neighbours is ready just when the first

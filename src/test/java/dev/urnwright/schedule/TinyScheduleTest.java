@@ -144,6 +144,7 @@ class TinyScheduleTest {
               solution.get().waitGramMinutes(),
               1e-3,
               "seed " + seed);
+          assertTrue(solution.get().batches().stream().allMatch(b -> b.drawnGrams() > 0));
           asFound++;
         }
       }
