@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** Opens events, be they texts or workbooks. */
 final class EventFiles {
@@ -24,7 +25,20 @@ final class EventFiles {
 
   /** The event in the file, or all that is wrong with it. */
   static Checked<EventFile> open(Path file) {
-    return isWorkbook(file) ? EventWorkbook.open(file) : new EventReader().open(file);
+    return open(file, new EventReader());
+  }
+
+  /**
+   * The same, where sheets are made of it.
+   *
+   * @param languages those that sheets can be written in
+   */
+  static Checked<EventFile> open(Path file, Set<String> languages) {
+    return open(file, new EventReader(languages));
+  }
+
+  private static Checked<EventFile> open(Path file, EventReader reader) {
+    return isWorkbook(file) ? EventWorkbook.open(file, reader) : reader.open(file);
   }
 
   /** Whether a file is a workbook by its name, or by what it begins with. */

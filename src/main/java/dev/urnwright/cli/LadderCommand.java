@@ -119,7 +119,7 @@ final class LadderCommand extends Subcommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, RefusedException {
-    Checked<Plan> checked = Planning.plan(file, learning);
+    Checked<Plan> checked = Planning.plan(file, output.languages(), learning);
     if (checked.value().isEmpty()) {
       console().problems(checked.problems(), "no ladder was made");
       return ExitCode.PROBLEMS;

@@ -134,9 +134,11 @@ public final class Main {
   }
 
   private int failed(Exception e) {
-    if (e instanceof RefusedException
-        || e instanceof BrokenTemplateException
-        || e instanceof BrokenWordsException) {
+    if (e instanceof RefusedException refused) {
+      refused.messages().forEach(console::complain);
+      return ExitCode.PROBLEMS;
+    }
+    if (e instanceof BrokenTemplateException || e instanceof BrokenWordsException) {
       console.complain(String.valueOf(e.getMessage()));
       return ExitCode.PROBLEMS;
     }

@@ -1,11 +1,15 @@
 package dev.urnwright.cli;
 
 import dev.urnwright.pdf.TemplateFolder;
+import dev.urnwright.problem.Problem;
 import dev.urnwright.wording.LanguageTag;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -85,13 +89,38 @@ final class OutputOptions {
    *
    * @throws RefusedException if what was named is no folder
    */
-  TemplateFolder templates() throws RefusedException {
-    if (templates.isPresent() && !Files.isDirectory(templates.get())) {
-      throw new RefusedException(
-          templates.get() + ": is not a folder; make one with 'urnwright templates'");
-    }
-    TemplateFolder folder = templates.map(TemplateFolder::of).orElse(TemplateFolder.SHIPPED);
+  TemplateFolder templates() throws IOException, RefusedException {
+    TemplateFolder folder = folder(templates);
     return language.map(folder::in).orElse(folder);
+  }
+
+  /**
+   * A firm's own templates, or else the shipped ones.
+   *
+   * @throws RefusedException if what was named is no folder, or has words that can't be used
+   */
+  static TemplateFolder folder(Optional<Path> named) throws IOException, RefusedException {
+    if (named.isEmpty()) {
+      return TemplateFolder.SHIPPED;
+    }
+    if (!Files.isDirectory(named.get())) {
+      throw new RefusedException(
+          named.get() + ": is not a folder; make one with 'urnwright templates'");
+    }
+    TemplateFolder folder = TemplateFolder.of(named.get());
+    List<Problem> problems = OwnWords.problems(folder);
+    if (!problems.isEmpty()) {
+      throw new RefusedException(problems);
+    }
+    return folder;
+  }
+
+  /**
+   * The languages that an event may ask for: those of the templates that have words, or any where
+   * the sheets are in another one anyway.
+   */
+  Set<String> languages() throws IOException, RefusedException {
+    return language.isPresent() ? Set.of(Locale.getISOLanguages()) : templates().languages();
   }
 
   /** Reads a language. */

@@ -49,7 +49,7 @@ final class PlanCommand extends Subcommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, RefusedException {
-    Checked<EventFile> event = EventFiles.open(file);
+    Checked<EventFile> event = EventFiles.open(file, output.languages());
     Checked<Plan> checked = Planning.plan(event, learning);
     if (checked.value().isEmpty()) {
       console().problems(checked.problems(), "nothing was written");

@@ -57,7 +57,7 @@ final class PlanFiles implements AutoCloseable {
    * @throws RefusedException if the folder can't be had or one of the places is taken
    */
   static PlanFiles of(Plan plan, Typed.Mapping typed, Path event, OutputOptions output)
-      throws RefusedException {
+      throws IOException, RefusedException {
     TemplateFolder templates = output.templates();
     List<Part> parts = new ArrayList<>();
     parts.add(

@@ -6,6 +6,7 @@ import dev.urnwright.plan.Plan;
 import dev.urnwright.plan.Planner;
 import dev.urnwright.problem.Checked;
 import java.nio.file.Path;
+import java.util.Set;
 
 /** From a file to its plan. */
 final class Planning {
@@ -18,6 +19,16 @@ final class Planning {
    */
   static Checked<Plan> plan(Path file, LearningOptions learning) throws RefusedException {
     return plan(EventFiles.open(file), learning);
+  }
+
+  /**
+   * The same, where sheets are made of it.
+   *
+   * @param languages those that sheets can be written in
+   */
+  static Checked<Plan> plan(Path file, Set<String> languages, LearningOptions learning)
+      throws RefusedException {
+    return plan(EventFiles.open(file, languages), learning);
   }
 
   /** The plan of an event that was opened, by what it says alone. */

@@ -43,7 +43,7 @@ final class ReportCommand extends Subcommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, RefusedException {
-    Checked<Plan> checked = Planning.plan(file, learning);
+    Checked<Plan> checked = Planning.plan(file, output.languages(), learning);
     if (checked.value().isEmpty()) {
       console().problems(checked.problems(), "nothing was written");
       return ExitCode.PROBLEMS;

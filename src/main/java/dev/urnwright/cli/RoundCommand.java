@@ -112,7 +112,8 @@ final class RoundCommand extends Subcommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, RefusedException {
-    Checked<RoundFile> read = new RoundReader(WorkbookCells::read).open(file, returns);
+    Checked<RoundFile> read =
+        new RoundReader(WorkbookCells::read, output.languages()).open(file, returns);
     if (read.value().isEmpty()) {
       return refuse(read.problems());
     }

@@ -52,7 +52,7 @@ final class ScaleCommand extends Subcommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, RefusedException {
-    Checked<ScaleFile> read = new ScaleReader().open(file);
+    Checked<ScaleFile> read = new ScaleReader(output.languages()).open(file);
     Checked<Scaled> checked =
         read.value().isPresent()
             ? new Scaler().scale(read.value().get().request())

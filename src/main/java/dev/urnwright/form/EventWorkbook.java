@@ -28,6 +28,11 @@ public final class EventWorkbook {
    *     that could do harm, is that alone
    */
   public static Checked<EventFile> open(Path file) {
+    return open(file, new EventReader());
+  }
+
+  /** The same, by a reader that takes sheets in some languages only. */
+  public static Checked<EventFile> open(Path file, EventReader reader) {
     List<Grid> grids;
     try {
       grids = Source.grids(file);
@@ -40,7 +45,7 @@ public final class EventWorkbook {
     if (!reading.problems().isEmpty() && reading.typed().entries().isEmpty()) {
       return Checked.refused(reading.problems());
     }
-    Checked<EventFile> event = new EventReader().read(reading.typed(), FormSheet::nameFor);
+    Checked<EventFile> event = reader.read(reading.typed(), FormSheet::nameFor);
     if (reading.problems().isEmpty()) {
       return event;
     }

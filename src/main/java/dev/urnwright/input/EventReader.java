@@ -4,11 +4,28 @@ import dev.urnwright.event.Event;
 import dev.urnwright.problem.Checked;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.snakeyaml.engine.v2.nodes.Node;
 
-/** Reads an event file. Stateless; nothing of a file can make it throw. */
+/** Reads an event file; nothing of a file can make it throw. */
 public final class EventReader {
+  private final Optional<Set<String>> languages;
+
+  /** Takes sheets in any language. */
+  public EventReader() {
+    languages = Optional.empty();
+  }
+
+  /**
+   * Takes sheets in some languages.
+   *
+   * @param languages those that have words, as ISO codes
+   */
+  public EventReader(Set<String> languages) {
+    this.languages = Optional.of(Set.copyOf(languages));
+  }
+
   /**
    * Reads a file.
    *
@@ -41,6 +58,7 @@ public final class EventReader {
    */
   public Checked<EventFile> read(Typed.Mapping typed, UnaryOperator<String> sheets) {
     Problems problems = Problems.ofWorkbook(typed.location().file(), sheets);
+    languages.ifPresent(known -> LanguageBinder.requireWords(typed, known, problems));
     return new EventBinder(problems)
         .bind(Nodes.of(typed))
         .map(event -> Checked.of(new EventFile(event, typed)))
@@ -56,7 +74,9 @@ public final class EventReader {
         .orElseGet(() -> Checked.refused(problems.all()));
   }
 
-  private static Optional<EventFile> bind(Node root, Problems problems) {
+  private Optional<EventFile> bind(Node root, Problems problems) {
+    languages.ifPresent(
+        known -> LanguageBinder.requireWords(Nodes.typed(root, problems), known, problems));
     return new EventBinder(problems)
         .bind(root)
         .map(event -> new EventFile(event, (Typed.Mapping) Nodes.typed(root, problems)));

@@ -7,6 +7,7 @@ import dev.urnwright.wording.LanguageTag;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** Binds the language of the sheets, and what is usual where it is spoken. */
 final class LanguageBinder {
@@ -35,6 +36,31 @@ final class LanguageBinder {
       Set.of("BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE");
 
   private LanguageBinder() {}
+
+  /**
+   * Complains of a language that has no words.
+   *
+   * @param typed what stands in the file
+   * @param known the languages that have words
+   */
+  static void requireWords(Typed typed, Set<String> known, Problems problems) {
+    if (!(typed instanceof Typed.Mapping file
+        && file.at(LANGUAGE.name()).orElse(file) instanceof Typed.Text tag)) {
+      return;
+    }
+    LanguageTag.read(tag.value())
+        .filter(language -> !known.contains(language.getLanguage()))
+        .ifPresent(
+            language ->
+                problems.at(
+                    tag.location(),
+                    "there are no words in the language " + Words.quoted(tag.value()),
+                    "expected one of "
+                        + String.join(", ", new TreeSet<>(known))
+                        + ", or a file words_"
+                        + language.getLanguage()
+                        + ".properties in the folder named by --templates"));
+  }
 
   static UnitSystem units(Optional<Locale> language) {
     return language.filter(locale -> CUSTOMARY.contains(locale.getCountry())).isPresent()

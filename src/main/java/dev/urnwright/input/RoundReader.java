@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
+import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads a round with its tables. Nothing of a file can make it throw. */
 public final class RoundReader {
@@ -25,14 +26,28 @@ public final class RoundReader {
   public static final String RETURNS_SHEET = "Returns";
 
   private final BiFunction<Path, String, Checked<TableCells>> workbooks;
+  private final Optional<Set<String>> languages;
 
   /**
-   * A reader.
+   * A reader that takes sheets in any language.
    *
    * @param workbooks opens the sheet of that name in a workbook
    */
   public RoundReader(BiFunction<Path, String, Checked<TableCells>> workbooks) {
     this.workbooks = workbooks;
+    languages = Optional.empty();
+  }
+
+  /**
+   * A reader that takes sheets in some languages.
+   *
+   * @param workbooks opens the sheet of that name in a workbook
+   * @param languages those that have words, as ISO codes
+   */
+  public RoundReader(
+      BiFunction<Path, String, Checked<TableCells>> workbooks, Set<String> languages) {
+    this.workbooks = workbooks;
+    this.languages = Optional.of(Set.copyOf(languages));
   }
 
   /**
@@ -66,7 +81,7 @@ public final class RoundReader {
     Optional<RoundBinder.Bound> bound =
         SourceFile.text(file, problems)
             .flatMap(text -> YamlTree.root(text, problems))
-            .flatMap(root -> new RoundBinder(problems).bind(root));
+            .flatMap(root -> bind(root, problems));
     if (bound.isEmpty()) {
       return Checked.refused(problems.all());
     }
@@ -106,6 +121,12 @@ public final class RoundReader {
       return Checked.refused(found);
     }
     return Checked.of(new RoundFile(with(round.round().get(), drops), entries, strangers));
+  }
+
+  private Optional<RoundBinder.Bound> bind(Node root, Problems problems) {
+    languages.ifPresent(
+        known -> LanguageBinder.requireWords(Nodes.typed(root, problems), known, problems));
+    return new RoundBinder(problems).bind(root);
   }
 
   private static Location place(Rows rows) {

@@ -2,9 +2,28 @@ package dev.urnwright.input;
 
 import dev.urnwright.problem.Checked;
 import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Set;
+import org.snakeyaml.engine.v2.nodes.Node;
 
-/** Reads a file for {@code scale}. Stateless; nothing of a file can make it throw. */
+/** Reads a file for {@code scale}; nothing of a file can make it throw. */
 public final class ScaleReader {
+  private final Optional<Set<String>> languages;
+
+  /** Takes sheets in any language. */
+  public ScaleReader() {
+    languages = Optional.empty();
+  }
+
+  /**
+   * Takes sheets in some languages.
+   *
+   * @param languages those that have words, as ISO codes
+   */
+  public ScaleReader(Set<String> languages) {
+    this.languages = Optional.of(Set.copyOf(languages));
+  }
+
   /**
    * Reads a file.
    *
@@ -15,14 +34,16 @@ public final class ScaleReader {
     Problems problems = new Problems(file.toString(), Document.SCALE);
     return SourceFile.text(file, problems)
         .flatMap(text -> YamlTree.root(text, problems))
-        .flatMap(
-            root ->
-                new ScaleBinder(problems)
-                    .bind(root)
-                    .map(
-                        request ->
-                            new ScaleFile(request, (Typed.Mapping) Nodes.typed(root, problems))))
+        .flatMap(root -> bind(root, problems))
         .map(Checked::of)
         .orElseGet(() -> Checked.refused(problems.all()));
+  }
+
+  private Optional<ScaleFile> bind(Node root, Problems problems) {
+    languages.ifPresent(
+        known -> LanguageBinder.requireWords(Nodes.typed(root, problems), known, problems));
+    return new ScaleBinder(problems)
+        .bind(root)
+        .map(request -> new ScaleFile(request, (Typed.Mapping) Nodes.typed(root, problems)));
   }
 }

@@ -37,6 +37,8 @@ public final class TemplateFolder {
   private static final Pattern REFERRED =
       Pattern.compile("\\{\\{>\\s*(?!word\\.)([\\w.-]+?)\\s*}}|href=\"([\\w.-]+)\"");
 
+  private static final Pattern CALLED = Pattern.compile("\\{\\{>\\s*word\\.([\\w.-]+)");
+
   private static final List<String> LANGUAGES = List.of("de", "en", "es", "fr");
   private static final Pattern WORDS = Pattern.compile("words_([a-z]{2,3})\\.properties");
 
@@ -81,7 +83,7 @@ public final class TemplateFolder {
   }
 
   /** The languages that have words, in order. */
-  Set<String> languages() throws IOException {
+  public Set<String> languages() throws IOException {
     Set<String> languages = new TreeSet<>(LANGUAGES);
     if (own.isPresent()) {
       try (Stream<Path> files = Files.list(own.get())) {
@@ -124,6 +126,57 @@ public final class TemplateFolder {
       }
     }
     return new Words(language, files);
+  }
+
+  /** The words that the program ships, in each of its languages. */
+  public List<WordFile> shippedWords() throws IOException {
+    List<WordFile> files = new ArrayList<>();
+    for (String language : LANGUAGES) {
+      String name = Words.fileName(Locale.forLanguageTag(language));
+      files.add(WordFile.of(name, SHIPPED.text(name)));
+    }
+    return files;
+  }
+
+  /** A firm's own words, named by where they stand. */
+  public List<WordFile> ownWords() throws IOException {
+    List<WordFile> files = new ArrayList<>();
+    for (String language : languages()) {
+      String name = Words.fileName(Locale.forLanguageTag(language));
+      if (isOwn(name)) {
+        files.add(WordFile.of(place(name), text(name)));
+      }
+    }
+    return files;
+  }
+
+  /** The keys of the words that templates and words call for, shipped ones and the firm's own. */
+  public Set<String> wordsOfTemplates() throws IOException {
+    Set<String> files = new LinkedHashSet<>(names());
+    if (own.isPresent()) {
+      try (Stream<Path> mine = Files.list(own.get())) {
+        mine.map(file -> file.getFileName().toString()).forEach(files::add);
+      }
+    }
+    Set<String> keys = new TreeSet<>();
+    for (String file : files) {
+      if (file.endsWith(".xhtml") || WORDS.matcher(file).matches()) {
+        keys.addAll(called(text(file)));
+        if (isOwn(file) && TemplateFolder.class.getResource(PACKED + file) != null) {
+          keys.addAll(called(SHIPPED.text(file)));
+        }
+      }
+    }
+    return keys;
+  }
+
+  private static Set<String> called(String template) {
+    Set<String> keys = new TreeSet<>();
+    Matcher call = CALLED.matcher(template);
+    while (call.find()) {
+      keys.add(call.group(1));
+    }
+    return keys;
   }
 
   private void collect(String name, Set<String> names) throws IOException {

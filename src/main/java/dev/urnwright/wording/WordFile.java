@@ -5,6 +5,7 @@ import java.io.StringReader;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Properties;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,6 +18,9 @@ import java.util.regex.Pattern;
  * @param lines each key's words and where they stand
  */
 public record WordFile(String name, Map<String, Entry> lines) {
+  /** A value's mark: not those of other words, of comments, or of the value itself. */
+  private static final Pattern MARK = Pattern.compile("\\{\\{[#^/&{]?\\s*(\\w+)");
+
   private static final Pattern KEY = Pattern.compile("^\\s*([\\w.-]+)\\s*[=:\\s]");
 
   /** Copies the lines. */
@@ -30,7 +34,17 @@ public record WordFile(String name, Map<String, Entry> lines) {
    * @param words with marks for what goes into them
    * @param line from 1
    */
-  public record Entry(String words, int line) {}
+  public record Entry(String words, int line) {
+    /** The names of the values that they are filled with, in order; of a count, its own name. */
+    public Set<String> values() {
+      Set<String> values = new TreeSet<>();
+      Matcher mark = MARK.matcher(words);
+      while (mark.find()) {
+        values.add(mark.group(1));
+      }
+      return values;
+    }
+  }
 
   /** The words in a file's text. */
   public static WordFile of(String name, String text) {

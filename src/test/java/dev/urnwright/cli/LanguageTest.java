@@ -110,6 +110,74 @@ class LanguageTest {
   }
 
   @Test
+  void aLanguageWithoutWordsIsAProblemOfTheFile() throws IOException {
+    Path event = event("language: it");
+    String expected = event + ":" + line(event, "language: it") + ":11: there are no words in";
+    for (String command : new String[] {"check", "plan", "report"}) {
+      Run run = Run.of(command, event);
+      assertEquals(ExitCode.PROBLEMS, run.code(), command);
+      assertTrue(run.err().replaceAll("\\s+", " ").contains(expected), run.err());
+    }
+    assertEquals(ExitCode.DONE, Run.of("plan", event, "--language", "fr").code());
+    Path own = Files.createDirectory(folder.resolve("ours"));
+    Files.writeString(own.resolve("words_it.properties"), "overview.who = Chi lo beve\n");
+    assertEquals(ExitCode.DONE, Run.of("check", event, "--templates", own).code());
+  }
+
+  private static int line(Path file, String text) throws IOException {
+    return Files.readAllLines(file).indexOf(text) + 1;
+  }
+
+  @Test
+  void wordsThatNothingSaysAreNamedWithTheNearest() throws IOException {
+    Path own = Files.createDirectory(folder.resolve("ours"));
+    Files.writeString(
+        own.resolve("words_fr.properties"),
+        """
+        overview.whoo = Qui
+        overview.who = Qui
+        caution.caffeine = Au plus {{mots}} par tasse
+        caution.decaf = Sans {{nothing}}
+        """);
+    Path event = event("language: es");
+    Run run = Run.of("check", event, "--templates", own);
+    String said = run.err().replaceAll("\\s+", " ");
+    assertEquals(ExitCode.PROBLEMS, run.code());
+    assertTrue(
+        said.contains(
+            "words_fr.properties:1:1: nothing is said by the words 'overview.whoo'; did you mean"
+                + " 'overview.who'?"),
+        said);
+    assertTrue(
+        said.contains(
+            "words_fr.properties:3:1: there is nothing called 'mots' in the words"
+                + " 'caution.caffeine'; did you mean 'most'?"),
+        said);
+    assertTrue(said.contains("words_fr.properties:4:1: there is nothing called 'nothing'"), said);
+    assertEquals(ExitCode.PROBLEMS, Run.of("plan", event, "--templates", own).code());
+    assertFalse(Files.exists(folder.resolve("cena-plan.pdf")));
+  }
+
+  @Test
+  void wordsOfAFirmsOwnTemplateAreKnown() throws IOException {
+    Path own = Files.createDirectory(folder.resolve("ours"));
+    Files.writeString(
+        own.resolve("remarks.xhtml"), "<div class=\"sheet\">{{>word.our.motto}}</div>");
+    Files.writeString(own.resolve("words_es.properties"), "our.motto = Siempre fresco\n");
+    Run run = Run.of("plan", event("language: es"), "--templates", own);
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+    assertTrue(printed(folder.resolve("cena-plan.pdf")).contains("Siempre fresco"));
+  }
+
+  @Test
+  void theShippedWordsCopiedOutAreRight() throws IOException {
+    Path own = folder.resolve("ours");
+    assertEquals(ExitCode.DONE, Run.of("templates", own).code());
+    Run run = Run.of("check", event("language: es"), "--templates", own);
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+  }
+
+  @Test
   void aBrokenWordIsNamedWithItsFileAndLine() throws IOException {
     Path own = Files.createDirectory(folder.resolve("ours"));
     Files.writeString(
@@ -135,7 +203,7 @@ class LanguageTest {
     assertTrue(
         run.err()
             .replaceAll("\\s+", " ")
-            .contains("words_es.properties:3: there is nothing called"),
+            .contains("words_es.properties:3:1: there is nothing called"),
         run.err());
   }
 
