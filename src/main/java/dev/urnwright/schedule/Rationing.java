@@ -3,7 +3,10 @@ package dev.urnwright.schedule;
 import dev.urnwright.schedule.BackwardSearch.Found;
 import dev.urnwright.schedule.FullLeg.Leeway;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Who goes without where not all can be served: as few grams as a search finds, so that all other
@@ -32,14 +35,12 @@ public final class Rationing {
         new BackwardSearch(problem, legs, states, Effort.unlimited())
             .run(Double.NEGATIVE_INFINITY)
             .orElseThrow();
-    List<Order> leftOut = found.leftOut();
+    // Two orders may be alike; it is these very ones that are left out.
+    Set<Order> leftOut = Collections.newSetFromMap(new IdentityHashMap<>());
+    leftOut.addAll(found.leftOut());
     return problem.coffees().stream()
         .map(
-            coffee ->
-                coffee.orders().stream()
-                    .filter(order -> leftOut.stream().anyMatch(each -> each == order))
-                    .sorted(Order.DUE)
-                    .toList())
+            coffee -> coffee.orders().stream().filter(leftOut::contains).sorted(Order.DUE).toList())
         .toList();
   }
 }
