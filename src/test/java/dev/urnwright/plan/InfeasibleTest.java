@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -52,6 +53,7 @@ class InfeasibleTest {
     assertRefused(strong(13, most + 0.01));
     // the strength that the advice promises can be asked for too
     double gives = number(problem, "which gives ([0-9.]+)\u00a0%");
+    assertEquals(1.90, gives, 1e-9);
     assertPlanned(
         Events.simple(
             new ConcentrateWish.ByStrength(Strength.ofPercent(gives)),
@@ -96,7 +98,15 @@ class InfeasibleTest {
     // poured at 60 °C and served at 5: 4.186 × 55 / (333.55 + 4.186 × 60) = 39.4 % ice, but 1.30 %
     // out of 1.787 % leaves room for 27.3 % of water
     Problem problem = refused(iced(13, 60));
-    assertNames(problem, "'Crew'", "of ice");
+    // 27.3 % of 240 g
+    assertNames(problem, "'Crew'", "of ice", "room for 65\u00a0g of water");
+    // at 1.777 % there is room for 0.57 %, what coffee poured at 5.5 °C melts: no warmer than
+    // served
+    Problem hardly =
+        refused(
+            Events.simple(
+                Events.ratio(13), Events.iced(Events.group("Crew", 9, 240, 1.777), 60, 5)));
+    assertTrue(!hardly.toString().contains("pour it"), hardly.toString());
     double celsius = number(problem, "pour it at ([0-9]+)\u00a0°C or cooler");
     assertPlanned(iced(13, celsius));
     assertRefused(iced(13, celsius + 1));
@@ -118,6 +128,57 @@ class InfeasibleTest {
     int cups = (int) number(problem, "about ([0-9]+) cups");
     assertPlanned(brewed(cups, Events.brewer("Large", 1, 500, 2000, 30)));
     assertRefused(brewed(cups - 2, Events.brewer("Large", 1, 500, 2000, 30)));
+  }
+
+  /** Three are named, and how many more there are. */
+  @Test
+  void whoNeedsTooLittle() {
+    assertTrue(need(1).contains("group 'A' need only"), need(1));
+    assertTrue(need(3).contains("groups 'A', 'B', 'C' need only"), need(3));
+    assertTrue(need(5).contains("groups 'A', 'B', 'C' and 2 more need only"), need(5));
+  }
+
+  private static String need(int groups) {
+    List<GuestGroup> small =
+        Stream.of("A", "B", "C", "D", "E")
+            .limit(groups)
+            .map(name -> Events.group(name, 1, 200, 1.3))
+            .toList();
+    return refused(
+            Events.event(
+                Events.serving(new Provision.Mean(), 0),
+                List.of(Events.coffee("house", Events.ratio(13))),
+                small,
+                Events.equipment(1, List.of(Events.brewer("Large", 1, 500, 2000, 30)), List.of())))
+        .toString();
+  }
+
+  /** Of a hundredth of a guest's cup nothing is planned, and that is said. */
+  @Test
+  void aCupThatHardlyAnybodyTakes() {
+    GuestGroup mixed =
+        Events.drinking(
+            Events.group("Crew", 1, 200, 1.3),
+            new GuestGroup.CoffeeShare("house", Share.ofPercent(99)),
+            new GuestGroup.CoffeeShare("decaf", Share.ofPercent(1)));
+    GuestGroup decaf =
+        Events.drinking(
+            Events.group("Band", 9, 200, 1.3),
+            new GuestGroup.CoffeeShare("decaf", Share.ofPercent(100)));
+    Event event =
+        Events.event(
+            Events.serving(new Provision.ServiceLevel(Share.ofPercent(50)), 0),
+            List.of(
+                Events.coffee("house", Events.ratio(13)), Events.coffee("decaf", Events.ratio(13))),
+            List.of(mixed, decaf),
+            Events.equipment(1, List.of(), List.of()));
+    Plan plan = new Planner().plan(event).value().orElseThrow();
+    assertEquals(
+        List.of(
+            "No cup of Decaf is planned for Crew: so few are expected that none meets the service"
+                + " level."),
+        Written.said("no-cups", plan));
+    assertEquals(2, plan.groups().size());
   }
 
   @Test

@@ -220,6 +220,14 @@ class KnownOfACoffeeTest {
     assertEquals(Optional.empty(), served(1, "", "00:01-01:00"));
   }
 
+  /** Who is done when the others begin isn't one of them. */
+  @Test
+  void onlyWhoIsServedThenIsNamed() {
+    String text = served(1, "08:00-10:00", "10:00-11:00", "10:00-11:00").orElseThrow().toString();
+    assertTrue(text.contains("'Group 1'") && text.contains("'Group 2'"), text);
+    assertTrue(!text.contains("'Group 0'"), text);
+  }
+
   private static Optional<Problem> atOnce(int dispensers, int groups) {
     List<String> windows = new ArrayList<>();
     for (int i = 0; i < groups; i++) {

@@ -47,6 +47,28 @@ class LevellingTest {
     assertTrue(levelling.at(2) >= levelling.at(0) + 3 && levelling.at(3) >= levelling.at(1) + 3);
   }
 
+  /** Two are there: the fill waits for one of two starts, and its carrying for the fill. */
+  @Test
+  void whatFollowsWaitsAsLong() {
+    Work start = work(ActionKind.START, 100, 3, 100, 100);
+    Work fill = work(ActionKind.FILL, 100, 3, 100, 110);
+    Work carry = new Work(ActionKind.CARRY, 103, 0, 1, 103, 120, List.of(2), 3);
+    Levelling levelling = Levelling.to(2, List.of(start, start, fill, carry));
+    assertEquals(103, levelling.at(2));
+    assertEquals(106, levelling.at(3));
+  }
+
+  /** While somebody is free nothing is moved; nor does it matter whether it is before midnight. */
+  @Test
+  void whatFindsSomebodyStays() {
+    Work start = work(ActionKind.START, 100, 2, 100, 100);
+    Work grind = work(ActionKind.GRIND, 100, 2, 90, 100);
+    assertEquals(100, Levelling.to(2, List.of(start, grind)).at(1));
+    Work night = work(ActionKind.GRIND, -10, 2, -10, -10);
+    assertEquals(1, Levelling.none(List.of(night)).most());
+    assertEquals(-10, Levelling.none(List.of(night)).from());
+  }
+
   @Test
   void everythingStaysWithinItsTimeAndIsDoneOnce() {
     SplittableRandom random = new SplittableRandom(7);

@@ -1,0 +1,110 @@
+package dev.urnwright.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * What is left of a morning when the hall's batch is brewed and its urn is out. Each group's 20
+ * cups take 2730 g of concentrate, of 255 g of coffee that gives 10.85 g to the gram.
+ */
+class RemainderTest {
+  private static final String EVENT =
+      """
+      event: A generic event
+      date: 2027-04-17
+      coffee:
+        name: House
+        reference: {dose: 60 g, water: 960 g, beverage: 831 g, strength: 1.40 %}
+        concentrate: {ratio: 13}
+      groups:
+        - {name: Hall, headcount: 20, cup: 200 ml, strength: 1.25 %, serve: 10:00-10:30}
+        - {name: Late, headcount: 20, cup: 200 ml, strength: 1.25 %, serve: 13:00-13:30}
+      brewers:
+        - {name: Tall, dose: 100 g to 1.2 kg, water: 16 l, cycle: 10 min}
+      heaters: [{name: Boiler, capacity: 10 l, power: 3 kW}]
+      dispensers:
+        - {name: Urn, count: 2, capacity: 6 l, hold: 60 min}
+      """;
+
+  @TempDir Path folder;
+  private Plan plan;
+
+  @BeforeEach
+  void plan() throws IOException {
+    plan = new Written(folder).plan(EVENT);
+  }
+
+  @Test
+  void theHallIsServed() {
+    Plan left = left(List.of("coffee-2"), "Late").orElseThrow();
+    // the boiler is hot and the brewer warm; the hall's urn is fetched (3 min), cleaned (5)
+    // and at hand 5 min before it is filled again
+    assertEquals(
+        List.of(
+            "09:57 Carry coffee-F1",
+            "12:38 Grind coffee-2",
+            "12:41 Collect coffee-F1",
+            "12:44 Start coffee-2",
+            "12:51 Preheat coffee-F2",
+            "12:54 Fill coffee-F2",
+            "12:57 Carry coffee-F2",
+            "13:54 Discard coffee-F2"),
+        actions(left));
+    CoffeePlan coffee = left.coffees().get(0);
+    assertEquals(List.of("coffee-2"), coffee.batches().stream().map(Batch::id).toList());
+    assertEquals(2730, coffee.needed().blend().concentrate().grams(), 1e-9);
+    assertEquals(2730 / 10.85, coffee.needed().brew().dose().grams(), 1e-9);
+    assertEquals(255 * 10.85, coffee.brewed().brew().beverage().grams(), 1e-9);
+    assertEquals(0, coffee.brewed().leftOver().grams(), 1e-9);
+    assertEquals(20, left.groups().get(0).demand().cups());
+    assertEquals(1, left.run().orElseThrow().fills().size());
+    assertEquals("what-is-left", left.cautions().get(0).code());
+  }
+
+  @Test
+  void nothingOrAllIsLeft() {
+    assertEquals(Optional.empty(), left(List.of(), "nobody"));
+    Plan all = left(List.of("coffee-1", "coffee-2"), "Hall", "Late").orElseThrow();
+    assertEquals(actions(plan), actions(all));
+    assertTrue(actions(all).stream().anyMatch(action -> action.endsWith("Switch on Tall")));
+    assertTrue(actions(all).stream().anyMatch(action -> action.endsWith("Switch on Boiler")));
+  }
+
+  /** All is brewed: what the fills take is of the batches as they were planned. */
+  @Test
+  void onlyFillsAreLeft() {
+    Plan left = left(List.of(), "Late").orElseThrow();
+    CoffeePlan coffee = left.coffees().get(0);
+    assertEquals(plan.coffees().get(0).brewed(), coffee.brewed());
+    assertEquals(2730 / 10.85, coffee.needed().brew().dose().grams(), 1e-9);
+    assertTrue(actions(left).stream().noneMatch(action -> action.contains("Start")));
+  }
+
+  private static List<String> actions(Plan plan) {
+    return plan.run().orElseThrow().actions().stream()
+        .map(a -> a.at().toLocalTime() + " " + a.kind().words() + " " + a.what())
+        .toList();
+  }
+
+  private Optional<Plan> left(List<String> batches, String... groups) {
+    Map<String, Batch> toBrew = new HashMap<>();
+    plan.batches().stream()
+        .filter(batch -> batches.contains(batch.id()))
+        .forEach(batch -> toBrew.put(batch.id(), batch));
+    Map<String, Fill> toFill = new HashMap<>();
+    plan.fills().stream()
+        .filter(fill -> List.of(groups).contains(fill.groupName()))
+        .forEach(fill -> toFill.put(fill.id(), fill));
+    return new Remainder(plan, toBrew, toFill).plan();
+  }
+}
