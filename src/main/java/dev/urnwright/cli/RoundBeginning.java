@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
 
 /**
  * A round to start from: a commented text and its tables, written together or not at all.
@@ -53,8 +54,9 @@ record RoundBeginning(Path round, Path table) {
     contents.put(
         round,
         template(TEXT)
-            .replace("sites: sites.csv ", "sites: " + table.getFileName() + " ")
-            .replace("# returns: returns.csv ", "returns: " + returns.getFileName() + " ")
+            .replaceFirst("sites: sites\\.csv +", quoted("sites: " + table.getFileName() + "  "))
+            .replaceFirst(
+                "# returns: returns\\.csv +", quoted("returns: " + returns.getFileName() + "  "))
             .getBytes(StandardCharsets.UTF_8));
     contents.put(table, workbook ? workbook() : template(SITES).getBytes(StandardCharsets.UTF_8));
     if (!workbook) {
@@ -74,6 +76,10 @@ record RoundBeginning(Path round, Path table) {
       files.forEach(OutputFile::close);
     }
     return List.copyOf(contents.keySet());
+  }
+
+  private static String quoted(String text) {
+    return Matcher.quoteReplacement(text);
   }
 
   private byte[] workbook() throws IOException {

@@ -1,5 +1,7 @@
 package dev.urnwright.input;
 
+import java.util.Map;
+
 /**
  * A kind of file that we read.
  *
@@ -32,4 +34,31 @@ record Document(String file, String parts, Fields fields) {
   static final Document RETURNS =
       new Document(
           "expected a table of returns in CSV", "expected rows of returns", ReturnBinder.FIELDS);
+
+  private static final Map<String, String> COMMANDS =
+      Map.of(
+          "event", "an event: 'urnwright plan' plans it",
+          "round", "a round of an office coffee service: 'urnwright round' plans it",
+          "scale", "a brew to be scaled: 'urnwright scale' does that");
+
+  /**
+   * Complains of a file of another kind, instead of each of its keys.
+   *
+   * @param own the key that names what is read
+   * @return whether it is of another kind
+   */
+  static boolean isAnother(Typed typed, String own, Problems problems) {
+    if (!(typed instanceof Typed.Mapping file) || file.at(own).isPresent()) {
+      return false;
+    }
+    for (Typed.Entry entry : file.entries()) {
+      String kind = COMMANDS.get(entry.key());
+      if (kind != null) {
+        problems.at(
+            entry.place(), "this file is " + kind, "expected one with the key '" + own + "'");
+        return true;
+      }
+    }
+    return false;
+  }
 }

@@ -75,10 +75,13 @@ public final class EventReader {
   }
 
   private Optional<EventFile> bind(Node root, Problems problems) {
-    languages.ifPresent(
-        known -> LanguageBinder.requireWords(Nodes.typed(root, problems), known, problems));
+    Typed typed = Nodes.typed(root, problems);
+    if (Document.isAnother(typed, "event", problems)) {
+      return Optional.empty();
+    }
+    languages.ifPresent(known -> LanguageBinder.requireWords(typed, known, problems));
     return new EventBinder(problems)
         .bind(root)
-        .map(event -> new EventFile(event, (Typed.Mapping) Nodes.typed(root, problems)));
+        .map(event -> new EventFile(event, (Typed.Mapping) typed));
   }
 }

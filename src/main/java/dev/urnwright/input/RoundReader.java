@@ -124,8 +124,11 @@ public final class RoundReader {
   }
 
   private Optional<RoundBinder.Bound> bind(Node root, Problems problems) {
-    languages.ifPresent(
-        known -> LanguageBinder.requireWords(Nodes.typed(root, problems), known, problems));
+    Typed typed = Nodes.typed(root, problems);
+    if (Document.isAnother(typed, "round", problems)) {
+      return Optional.empty();
+    }
+    languages.ifPresent(known -> LanguageBinder.requireWords(typed, known, problems));
     return new RoundBinder(problems).bind(root);
   }
 

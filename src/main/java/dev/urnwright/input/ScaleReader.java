@@ -40,10 +40,13 @@ public final class ScaleReader {
   }
 
   private Optional<ScaleFile> bind(Node root, Problems problems) {
-    languages.ifPresent(
-        known -> LanguageBinder.requireWords(Nodes.typed(root, problems), known, problems));
+    Typed typed = Nodes.typed(root, problems);
+    if (Document.isAnother(typed, "scale", problems)) {
+      return Optional.empty();
+    }
+    languages.ifPresent(known -> LanguageBinder.requireWords(typed, known, problems));
     return new ScaleBinder(problems)
         .bind(root)
-        .map(request -> new ScaleFile(request, (Typed.Mapping) Nodes.typed(root, problems)));
+        .map(request -> new ScaleFile(request, (Typed.Mapping) typed));
   }
 }

@@ -15,12 +15,15 @@ import dev.urnwright.round.ParTuner;
 import dev.urnwright.round.Round;
 import dev.urnwright.sheet.DayWords;
 import java.io.PrintWriter;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 
 /** Writes a day of a round, or a week's purchases, for reading on a terminal. */
@@ -70,18 +73,21 @@ public final class RoundText {
     Display display = display(round);
     screen.title(round.name() + ": what to buy");
     Table table = new Table(List.of("day", "sites", "carafes", "batches"));
-    week.days()
-        .forEach(
-            day ->
-                table.row(
-                    List.of(
-                        DayWords.of(day.date()),
-                        String.valueOf(day.sites()),
-                        String.valueOf(day.carafes()),
-                        String.valueOf(day.batches())),
-                    ""));
-    week.idle()
-        .forEach(day -> table.row(List.of(DayWords.of(day), "", "", ""), "nothing is delivered"));
+    SortedMap<LocalDate, Runnable> rows = new TreeMap<>();
+    for (WeekShopping.Day day : week.days()) {
+      List<String> cells =
+          List.of(
+              DayWords.of(day.date()),
+              String.valueOf(day.sites()),
+              String.valueOf(day.carafes()),
+              String.valueOf(day.batches()));
+      rows.put(day.date(), () -> table.row(cells, ""));
+    }
+    for (LocalDate day : week.idle()) {
+      rows.put(
+          day, () -> table.row(List.of(DayWords.of(day), "–", "–", "–"), "nothing is delivered"));
+    }
+    rows.values().forEach(Runnable::run);
     table.print(screen);
     shopping("Shopping", week.lines(), display, screen);
   }

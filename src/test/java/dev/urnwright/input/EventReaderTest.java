@@ -569,6 +569,17 @@ class EventReaderTest {
   }
 
   @Test
+  void aFileOfAnotherKindIsOneProblem() throws IOException {
+    assertEquals(
+        List.of(
+            "event.yaml:1:1: this file is a round of an office coffee service: 'urnwright round'"
+                + " plans it; expected one with the key 'event'"),
+        problems("round: Heron Way\nsites: sites.csv\nlegs: []\n").stream()
+            .map(problem -> problem.toString().replace(folder + "/", ""))
+            .toList());
+  }
+
+  @Test
   void doesNotGrowWithAliasesNorSinkWithNesting() throws IOException {
     StringBuilder bomb = new StringBuilder("event: &a0 [x, x, x, x]\n");
     for (int i = 1; i < 60; i++) {
