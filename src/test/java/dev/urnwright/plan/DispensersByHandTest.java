@@ -125,6 +125,43 @@ class DispensersByHandTest {
                 .replace("Hall, headcount: 20,", "Hall, dispenser: Pot, headcount: 20,")));
   }
 
+  /**
+   * Four pots are out early, the only urn is the bar's, and the hall, which would take the urn for
+   * having to be filled once, has two of the pots that are back long before.
+   */
+  @Test
+  void whatIsBackInTimeTakesItsPlace() throws IOException {
+    String event =
+        EVENT
+                .replace("{name: Bar, headcount: 20,", "{name: Bar, headcount: 30, dispenser: Urn,")
+                .replace(
+                    "brewers:",
+                    "  - {name: Early, headcount: 40, cup: 200 ml, strength: 1.25 %,"
+                        + " serve: 08:00-08:30, dispenser: Pot}\nbrewers:")
+            + "  - {name: Urn, capacity: 12 l, pour: 6 cups per minute}\n";
+    assertEquals(List.of("Bar 1 Urn", "Early 4 Pot", "Hall 2 Pot"), kinds(event));
+    // who insists on the urn doesn't get another kind
+    List<Problem> insists = problems(event.replace("{name: Hall,", "{name: Hall, dispenser: Urn,"));
+    assertTrue(insists.get(0).wrong().startsWith("the run needs 2 of Urn at once"), "" + insists);
+  }
+
+  /** 216 cups in 12 min are 18 a minute, three taps of six for each of two: there are four. */
+  @Test
+  void fewerSideBySideWhereThereAreTooFew() throws IOException {
+    String crowds =
+        EVENT
+            .replace("headcount: 20", "headcount: 216")
+            .replace("10:00-10:30", "10:00-10:12")
+            .replace("capacity: 2.2 l", "capacity: 60 l");
+    Plan plan = new Written(folder).plan(crowds);
+    assertEquals(4, plan.groups().stream().mapToInt(GroupPlan::taps).sum());
+    assertEquals(4, plan.fills().size());
+    assertTrue(!Written.said("queue", plan).isEmpty());
+    Plan six = new Written(folder).plan(crowds.replace("count: 4", "count: 6"));
+    assertEquals(List.of(3, 3), six.groups().stream().map(GroupPlan::taps).toList());
+    assertEquals(List.of(), Written.said("queue", six));
+  }
+
   private List<String> kinds(String event) throws IOException {
     return new Written(folder)
         .plan(event).groups().stream()

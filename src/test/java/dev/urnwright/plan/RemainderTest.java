@@ -80,6 +80,27 @@ class RemainderTest {
     assertTrue(actions(all).stream().anyMatch(action -> action.endsWith("Switch on Boiler")));
   }
 
+  /** The second brewer is still cold when only the first has brewed. */
+  @Test
+  void aBrewerThatIsStillCold() throws IOException {
+    plan =
+        new Written(folder)
+            .plan(
+                EVENT
+                    .replace(
+                        "{name: Tall, dose: 100 g to 1.2 kg",
+                        "{name: Tall, count: 2, dose: 100 g to 260 g")
+                    .replace("13:00-13:30", "10:00-10:30"));
+    assertEquals(2, plan.batches().size());
+    Plan left = left(List.of("coffee-2"), "Late").orElseThrow();
+    assertEquals(
+        List.of("Switch on " + plan.batches().get(1).unit().orElseThrow().label()),
+        actions(left).stream()
+            .filter(action -> action.contains("Switch on"))
+            .map(action -> action.substring(6))
+            .toList());
+  }
+
   /** All is brewed: what the fills take is of the batches as they were planned. */
   @Test
   void onlyFillsAreLeft() {

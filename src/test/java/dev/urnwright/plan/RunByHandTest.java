@@ -120,6 +120,10 @@ class RunByHandTest {
         same.contains(
             "11:37 Collect house-F1 @ Hall: Urn: bring back, empty, clean; refilled at 11:54"),
         same.toString());
+    // in order of time, whichever coffee stands first
+    Run later = run(decaf.replace("10:00-10:30", "15:00-15:30"));
+    assertEquals("house-decaf-1", later.batches().get(0).batch().id());
+    assertEquals("house-decaf-F1", later.fills().get(0).fill().id());
     List<String> soon =
         actions(two.replace("OTHER", "house").replace("12:00-12:30", "10:51-11:21"));
     assertTrue(
@@ -196,6 +200,8 @@ class RunByHandTest {
             .replace("station: Hall}", "over_ice: {poured_at: 25 °C, served_at: 5 °C}}")
             .replaceAll("(?ms)^dispensers:.*?^stations:", "stations:");
     List<String> actions = actions(iced);
+    assertEquals(Duration.ZERO, run(iced).quality().meanAge()); // it is meant to stand
+    assertEquals(Duration.ZERO, run(iced).quality().greatestAge());
     assertEquals(
         List.of(
             "08:29 Switch on Tall @ Tall: Switch on and let it warm up",
@@ -227,6 +233,11 @@ class RunByHandTest {
     assertEquals(86.3824, heat.lastPour().celsius(), 1e-3);
     assertTrue(heat.isWarmEnough());
     assertEquals("tap 1 of 1", urn.tap().toString());
+    // 1410.5 g from 9:41 and 1319.5 from 9:53: (1410.5 · 34 + 1319.5 · 22) / 2730 = 28.2 min
+    Run two = run(EVENT.replace("100 g to 1.2 kg", "100 g to 150 g"));
+    assertEquals(Duration.ofSeconds(28 * 60 + 12), two.quality().meanAge());
+    assertEquals(Duration.ofSeconds(28 * 60 + 12), two.quality().meanAgeBound());
+    assertEquals(Duration.ofMinutes(49), two.quality().greatestAge());
     assertEquals("10:53", urn.useBy().toLocalTime().toString());
   }
 

@@ -216,6 +216,15 @@ class RunRemarksTest {
     assertEquals(List.of("09:33"), switchedOn(dry.replace("opens:", "preheat: no, opens:")));
   }
 
+  /** A litre is hot at 9:50, and a quarter of the urn's 6 l is wanted. */
+  @Test
+  void tooLittleHotWater() throws IOException {
+    String kettle = EVENT + "heaters: [{name: Kettle, capacity: 1 l, power: 1 kW}]\n";
+    var problems = new Planner().plan(new Written(folder).event(kettle)).problems();
+    assertEquals(1, problems.size());
+    assertTrue(problems.get(0).wrong().contains("short of hot water at 09:50"), "" + problems);
+  }
+
   @Test
   void whyThereIsNoRun() throws IOException {
     String start = "There is no run on a clock: ";
