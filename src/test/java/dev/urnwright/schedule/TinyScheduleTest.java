@@ -144,7 +144,6 @@ class TinyScheduleTest {
               solution.get().waitGramMinutes(),
               1e-3,
               "seed " + seed);
-          assertTrue(solution.get().batches().stream().allMatch(b -> b.drawnGrams() > 0));
           asFound++;
         }
       }
@@ -160,6 +159,7 @@ class TinyScheduleTest {
         problem,
         solution,
         (coffee, batches) -> {
+          assertFull(coffee, batches);
           legs.add(
               new FixedLeg(
                   batches.get(0).coffee(),
@@ -174,6 +174,38 @@ class TinyScheduleTest {
             .run(Double.NEGATIVE_INFINITY)
             .orElseThrow()
             .value();
+  }
+
+  /** Each batch is as large as a kind brews at the most, or begins with an order. */
+  private static void assertFull(CoffeeOrders coffee, List<TimedBatch> batches) {
+    List<Double> starts = new ArrayList<>(List.of(0.0));
+    for (Order order : RunAudit.inDueOrder(coffee.orders())) {
+      starts.add(starts.get(starts.size() - 1) + order.grams());
+    }
+    double from = 0;
+    for (TimedBatch batch : batches) {
+      double start = from;
+      boolean begins = starts.stream().anyMatch(at -> Math.abs(at - start) < 1e-3);
+      boolean isFull =
+          coffee.doses().stream()
+              .anyMatch(
+                  range ->
+                      Math.abs(range.greatest() * coffee.gramsPerStep() - batch.drawnGrams())
+                          < 1e-3);
+      assertTrue(begins || isFull, batch + " from " + start);
+      from += batch.drawnGrams();
+    }
+  }
+
+  /** One step is the least dose of all, so none forces a batch that nobody drinks. */
+  @Test
+  void noBatchIsBrewedForNothing() {
+    for (int seed = 1; seed <= 400; seed++) {
+      for (RunSolution solution : RunScheduler.solve(TinyRuns.tight(seed)).stream().toList()) {
+        assertTrue(
+            solution.batches().stream().allMatch(batch -> batch.drawnGrams() > 0), "seed " + seed);
+      }
+    }
   }
 
   /**
