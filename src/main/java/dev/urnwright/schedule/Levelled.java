@@ -34,16 +34,13 @@ record Levelled(long[] counts, List<DoseRange> ranges, long total, long level, l
 
   /** The difference between the largest and the smallest dose. */
   long spread() {
-    long greatest = 0;
+    long greatest = 0; // were all at the level lowered, it would be lower
     long least = Long.MAX_VALUE;
-    long toLower = lowered;
     for (int kind = 0; kind < counts.length; kind++) {
       if (counts[kind] > 0) {
-        long here = loweredOf(kind, toLower);
-        toLower -= here;
         long dose = at(level, ranges.get(kind));
-        greatest = Math.max(greatest, dose); // were all at the level lowered, it would be lower
-        least = Math.min(least, here > 0 ? dose - 1 : dose);
+        greatest = Math.max(greatest, dose);
+        least = Math.min(least, loweredOf(kind, lowered) > 0 ? dose - 1 : dose);
       }
     }
     return greatest - least;

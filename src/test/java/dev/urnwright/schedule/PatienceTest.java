@@ -50,7 +50,7 @@ class PatienceTest {
     Patience priced = new Patience(1000, 1, 2, 20, 60, 500_000);
     Patience pricedOnce = new Patience(1000, 1, 2, 60, 60, 500_000);
     int compared = 0;
-    for (int seed = 1; seed <= SEEDS; seed++) {
+    for (int seed = 1; seed <= 2 * SEEDS; seed++) {
       RunProblem problem = TinyRuns.open(seed);
       Optional<RunSolution> usual = RunScheduler.solve(problem);
       if (usual.filter(solution -> solution.proof().fewestBatches()).isPresent()) {

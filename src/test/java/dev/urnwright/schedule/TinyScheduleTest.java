@@ -197,11 +197,23 @@ class TinyScheduleTest {
     }
   }
 
-  /** One step is the least dose of all, so none forces a batch that nobody drinks. */
+  /**
+   * One coffee's 114 g by minute 8, when each kind has brewed once, of 8, 3 and 3 steps: all three.
+   * Then its 71 g by 24, which are one batch of the first kind; and the other coffee's 30 g.
+   */
+  @Test
+  void aBatchThatIsJustInTimeForOneRunIsNotOneOfTheNext() {
+    RunSolution solution = RunScheduler.solve(TinyRuns.open(205)).orElseThrow();
+    assertEquals(3 + 1 + 1, solution.batches().size());
+    assertTrue(solution.proof().fewestBatches());
+  }
+
+  /** Not even where least doses force more to be brewed than is drunk: it is little. */
   @Test
   void noBatchIsBrewedForNothing() {
-    for (int seed = 1; seed <= 400; seed++) {
-      for (RunSolution solution : RunScheduler.solve(TinyRuns.tight(seed)).stream().toList()) {
+    for (int seed = 1; seed <= 800; seed++) {
+      RunProblem problem = seed <= 400 ? TinyRuns.open(seed) : TinyRuns.tight(seed - 400);
+      for (RunSolution solution : RunScheduler.solve(problem).stream().toList()) {
         assertTrue(
             solution.batches().stream().allMatch(batch -> batch.drawnGrams() > 0), "seed " + seed);
       }
