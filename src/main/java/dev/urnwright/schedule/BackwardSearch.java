@@ -86,7 +86,7 @@ final class BackwardSearch {
    * @param prices by which states are bounded, besides by when their orders are due
    * @param effort that is left for it; once that is spent, it finds nothing
    */
-  private BackwardSearch(
+  BackwardSearch(
       RunProblem problem, List<Leg> legs, int width, Optional<PriceBound> prices, Effort effort) {
     this.prices = prices;
     this.effort = effort;
@@ -136,6 +136,9 @@ final class BackwardSearch {
       expanded += layer.size();
       layer.forEach(state -> expand(state, next));
       layer = narrowed(next.values());
+    }
+    if (best.isEmpty() && effort.isSpent()) {
+      dropped = Double.POSITIVE_INFINITY; // nobody knows what was missed
     }
     return best.map(this::found);
   }

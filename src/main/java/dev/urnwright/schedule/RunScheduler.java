@@ -33,8 +33,12 @@ public final class RunScheduler {
   /** More batches than the fewest for which equal ones are tried. */
   private static final int MOST_EXTRA = 24;
 
+  /** What is searched at the most, far more than days take that people have: some 8 seconds. */
+  private static final long MOST_EFFORT = 70_000_000;
+
   private final RunProblem problem;
   private final Patience patience;
+  private final Effort effort;
   private final List<RunOfCoffee> runs;
   private long spent;
 
@@ -69,9 +73,11 @@ public final class RunScheduler {
     }
   }
 
-  private RunScheduler(RunProblem problem, Patience patience, List<RunOfCoffee> runs) {
+  private RunScheduler(
+      RunProblem problem, Patience patience, Effort effort, List<RunOfCoffee> runs) {
     this.problem = problem;
     this.patience = patience;
+    this.effort = effort;
     this.runs = runs;
   }
 
@@ -91,15 +97,21 @@ public final class RunScheduler {
    * @return empty when it finds none, or the effort is spent before it does
    */
   public static Optional<RunSolution> look(RunProblem problem, Effort effort) {
-    return of(problem, Patience.USUAL).flatMap(scheduler -> scheduler.look(effort));
+    return of(problem, Patience.USUAL, effort).flatMap(RunScheduler::look);
   }
 
   static Optional<RunSolution> solve(RunProblem problem, Patience patience) {
-    return of(problem, patience).flatMap(RunScheduler::solve);
+    return solve(problem, patience, Effort.of(MOST_EFFORT));
+  }
+
+  /** The best schedule; where too much would have to be searched, one that a first look finds. */
+  static Optional<RunSolution> solve(RunProblem problem, Patience patience, Effort effort) {
+    Optional<RunSolution> best = of(problem, patience, effort).flatMap(RunScheduler::solve);
+    return best.isEmpty() && effort.isSpent() ? look(problem, Effort.unlimited()) : best;
   }
 
   /** A scheduler; empty when a run's amount can't be brewed in the time there is for it. */
-  private static Optional<RunScheduler> of(RunProblem problem, Patience patience) {
+  private static Optional<RunScheduler> of(RunProblem problem, Patience patience, Effort effort) {
     List<RunOfCoffee> runs = new ArrayList<>();
     for (int coffee = 0; coffee < problem.coffees().size(); coffee++) {
       int after = Integer.MIN_VALUE;
@@ -112,7 +124,7 @@ public final class RunScheduler {
         runs.add(needs.get());
       }
     }
-    return Optional.of(new RunScheduler(problem, patience, runs));
+    return Optional.of(new RunScheduler(problem, patience, effort, runs));
   }
 
   /**
@@ -146,20 +158,20 @@ public final class RunScheduler {
     return Optional.empty();
   }
 
-  private Optional<RunSolution> look(Effort effort) {
+  private Optional<RunSolution> look() {
     Attempt attempt = new Attempt();
     List<Leg> equal = legs(runs.stream().map(run -> run.equal(run.fewest())).toList());
-    look(equal, Effort.width(problem, equal, patience.narrow()), effort).ifPresent(attempt::offer);
+    look(equal, Effort.width(problem, equal, patience.narrow())).ifPresent(attempt::offer);
     for (Leeway leeway : List.of(Leeway.NONE, Leeway.STOP_SHORT)) {
       if (attempt.best.isEmpty()) {
         List<Leg> legs = legs(leeway);
-        look(legs, Effort.width(problem, legs, FULL), effort).ifPresent(attempt::offer);
+        look(legs, Effort.width(problem, legs, FULL)).ifPresent(attempt::offer);
       }
     }
     return attempt.best.map(found -> solution(attempt, false));
   }
 
-  private Optional<Found> look(List<Leg> legs, int states, Effort effort) {
+  private Optional<Found> look(List<Leg> legs, int states) {
     return new BackwardSearch(problem, legs, states, effort).run(Double.NEGATIVE_INFINITY);
   }
 
@@ -268,7 +280,7 @@ public final class RunScheduler {
 
   private void search(List<Leg> legs, int batches, Attempt attempt) {
     int states = patience.width(batches, spent);
-    boolean open = attempt.best.isPresent() && !attempt.isProven();
+    boolean open = attempt.best.isPresent() && !attempt.isProven() && !effort.isSpent();
     attempt.bound = Double.POSITIVE_INFINITY; // of these batches from here on
     if (open && states > patience.narrow()) {
       searchPriced(legs, states, attempt);
@@ -300,7 +312,7 @@ public final class RunScheduler {
   /** Searches for what exceeds the best so far by some gram-minutes; 0 for as good or better. */
   private boolean search(
       List<Leg> legs, int states, double by, Attempt attempt, Optional<PriceBound> prices) {
-    BackwardSearch search = new BackwardSearch(problem, legs, states, prices);
+    BackwardSearch search = new BackwardSearch(problem, legs, states, prices, effort);
     Optional<Found> found = search.run(attempt.floor() + by);
     found.ifPresent(attempt::offer);
     attempt.bound = Math.min(attempt.bound, search.droppedBound());
@@ -313,7 +325,7 @@ public final class RunScheduler {
   }
 
   private Optional<Found> full(Leeway leeway) {
-    return new BackwardSearch(problem, legs(leeway), FULL).run(Double.NEGATIVE_INFINITY);
+    return new BackwardSearch(problem, legs(leeway), FULL, effort).run(Double.NEGATIVE_INFINITY);
   }
 
   private List<Leg> legs(Leeway leeway) {
