@@ -179,8 +179,11 @@ final class BackwardSearch {
       if (leg >= 0) {
         int before = children.size();
         children(state, leg, children);
-        if (children.size() == before) { // this coffee's next batch can't be placed, now or later
+        boolean stuck = children.size() == before; // its next batch can't be placed, now or later
+        if (stuck || legs.get(leg).letsGoFreely()) {
           letGo(state, leg, next);
+        }
+        if (stuck) {
           return;
         }
       }
@@ -195,7 +198,7 @@ final class BackwardSearch {
     }
   }
 
-  /** Goes on without the order that can't be served, where the leg lets go of it. */
+  /** Goes on without the next order, where the leg lets go of it. */
   private void letGo(
       SearchState state, int leg, Map<SearchState.Progress, List<SearchState>> next) {
     legs.get(leg)

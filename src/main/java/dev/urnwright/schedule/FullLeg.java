@@ -26,7 +26,9 @@ final class FullLeg implements Leg {
     /** A batch may stop short of an order. */
     STOP_SHORT,
     /** And an order that can't be served even so is let go. */
-    LET_GO
+    LET_GO,
+    /** And so is one that could be served, so that others are. */
+    LET_GO_FREELY
   }
 
   private final int coffee;
@@ -100,7 +102,12 @@ final class FullLeg implements Leg {
 
   @Override
   public boolean letsGo() {
-    return leeway == Leeway.LET_GO;
+    return leeway == Leeway.LET_GO || letsGoFreely();
+  }
+
+  @Override
+  public boolean letsGoFreely() {
+    return leeway == Leeway.LET_GO_FREELY;
   }
 
   @Override

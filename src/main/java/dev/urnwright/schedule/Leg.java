@@ -45,6 +45,11 @@ sealed interface Leg permits SizedLeg, FullLeg, FixedLeg {
     return false;
   }
 
+  /** Whether it also lets go of an order that could be served. */
+  default boolean letsGoFreely() {
+    return false;
+  }
+
   /**
    * How to go on where the next batch back can't be placed.
    *

@@ -66,7 +66,9 @@ class RefusedRunTest {
   @Test
   void aBrewerThatIsTooSmall() throws IOException {
     Problem problem = only(BOTH);
-    assertTrue(problem.wrong().endsWith(" cups from 10:00 to 10:30"), problem.wrong());
+    assertTrue(
+        problem.wrong().endsWith(": 'Bar' (House) goes short of 10 cups from 10:00 to 10:30"),
+        problem.wrong());
     assertEquals("any one of these cures it: 1 more Tall; a hold 5 min longer", problem.expected());
   }
 
