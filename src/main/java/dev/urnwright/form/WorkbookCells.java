@@ -37,7 +37,8 @@ public final class WorkbookCells {
    * Reads a table, in a stream and with the same guards as an event's workbook.
    *
    * @param file an .xlsx of 16 MiB at most
-   * @param sheet the name of the sheet, whatever the case of its letters
+   * @param sheet the name of the sheet, whatever the case of its letters; a workbook's only sheet
+   *     may have any, for a spreadsheet that opens a .csv calls it after the file
    * @return its cells as they show; or why they aren't read
    */
   public static Checked<TableCells> read(Path file, String sheet) {
@@ -52,14 +53,15 @@ public final class WorkbookCells {
     Optional<Grid> found =
         grids.stream()
             .filter(grid -> grid.sheet().name().strip().equalsIgnoreCase(sheet))
-            .findFirst();
+            .findFirst()
+            .or(() -> grids.stream().filter(only -> grids.size() == 1).findFirst());
     if (found.isEmpty()) {
       return Checked.refused(
           List.of(
               new Problem(
                   Location.ofFile(file.toString()),
                   "this workbook has no sheet '" + sheet + "'",
-                  "expected the table on a sheet of that name")));
+                  "expected the table on a sheet of that name, or on the only one")));
     }
     return cells(found.get());
   }

@@ -228,6 +228,36 @@ class RoundProblemsTest {
     assertTrue(told(read.problems()).get(0).startsWith("sites.xlsx!sites!C3: "));
   }
 
+  /** A spreadsheet that opens a .csv calls its sheet after the file. */
+  @Test
+  void aTableIsFoundByItsNameOrAsTheOnlyOne() throws IOException {
+    assertEquals(List.of(), ofSheets("coffee-sites"));
+    assertEquals(List.of(), ofSheets("Prices", "SITES"));
+    assertEquals(
+        List.of(
+            "sites.xlsx: this workbook has no sheet 'Sites'; expected the table on a sheet of that"
+                + " name, or on the only one"),
+        ofSheets("coffee-sites", "Prices"));
+  }
+
+  /** What is wrong with a workbook whose last sheet has a good table. */
+  private List<String> ofSheets(String... names) throws IOException {
+    try (XSSFWorkbook workbook = new XSSFWorkbook();
+        OutputStream out = Files.newOutputStream(folder.resolve("sites.xlsx"))) {
+      for (String name : names) {
+        workbook.createSheet(name);
+      }
+      XSSFSheet sheet = workbook.getSheetAt(names.length - 1);
+      row(sheet.createRow(0), "site", "leg", "stop", "carafes", "strength");
+      row(sheet.createRow(1), "Mill House", "North", "1", "4", "medium");
+      workbook.write(out);
+    }
+    Path round =
+        Files.writeString(
+            folder.resolve("round.yaml"), Rounds.SMALL.replace("sites.csv", "sites.xlsx"));
+    return told(new RoundReader(WorkbookCells::read).open(round, Optional.empty()).problems());
+  }
+
   private static void row(Row row, String... values) {
     for (int i = 0; i < values.length; i++) {
       row.createCell(i).setCellValue(values[i]);
