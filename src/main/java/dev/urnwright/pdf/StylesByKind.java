@@ -11,6 +11,7 @@ import org.w3c.dom.NamedNodeMap;
 import org.w3c.dom.Node;
 import org.xhtmlrenderer.context.StyleReference;
 import org.xhtmlrenderer.css.newmatch.CascadedStyle;
+import org.xhtmlrenderer.css.newmatch.PageInfo;
 
 /**
  * Finds the style of an element once for all of its kind: those of the same name, attributes and
@@ -23,6 +24,8 @@ final class StylesByKind extends StyleReference {
       Pattern.compile(":\\s*(last-child|nth-child|even|odd)|[+~]");
 
   private final TemplateAgent agent;
+  private final int mostPages;
+  private int pages;
   private final Map<Node, Kind> kinds = new IdentityHashMap<>();
   private final Kind root = new Kind();
 
@@ -30,10 +33,13 @@ final class StylesByKind extends StyleReference {
    * Styles for one document.
    *
    * @param agent that has read its style sheets when the first style is asked for
+   * @param mostPages that the document may take; a head that is larger than its page asks for pages
+   *     without an end
    */
-  StylesByKind(TemplateAgent agent) {
+  StylesByKind(TemplateAgent agent, int mostPages) {
     super(agent);
     this.agent = agent;
+    this.mostPages = mostPages;
   }
 
   /** Elements that look alike. */
@@ -73,6 +79,19 @@ final class StylesByKind extends StyleReference {
         .computeIfAbsent(
             pseudoElement, name -> Optional.ofNullable(super.getPseudoElementStyle(element, name)))
         .orElse(null);
+  }
+
+  /**
+   * The style of one page more.
+   *
+   * @throws IllegalStateException if that is more than the document may take
+   */
+  @Override
+  public PageInfo getPageStyle(@Nullable String pageName, String pseudoPage) {
+    if (++pages > mostPages) {
+      throw new IllegalStateException("they want more than " + mostPages + " pages");
+    }
+    return super.getPageStyle(pageName, pseudoPage);
   }
 
   private Kind kind(Node node) {

@@ -26,6 +26,9 @@ import org.xml.sax.helpers.DefaultHandler;
 
 /** Fills a template, lays it out on pages and writes them. */
 final class Typesetter {
+  /** More than any firm prints at once. */
+  private static final int MOST_PAGES = 10_000;
+
   private final Typefaces typefaces;
   private final TemplateFolder folder;
   private final Words words;
@@ -86,7 +89,9 @@ final class Typesetter {
             typefaces.resolver(),
             new DrawingBoxes(device, drawings, typefaces),
             new ITextTextRenderer());
-    renderer.getSharedContext().setCss(new StylesByKind(agent));
+    renderer
+        .getSharedContext()
+        .setCss(new StylesByKind(agent, folder.isFirms() ? MOST_PAGES : Integer.MAX_VALUE));
     renderer.getSharedContext().setLineBreakingStrategy(new LineBreaks());
     renderer.setListener(new Imprint(words.locale().toLanguageTag()));
     renderer.setDocument(document, "");

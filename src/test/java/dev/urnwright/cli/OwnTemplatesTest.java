@@ -159,6 +159,15 @@ class OwnTemplatesTest {
     isRefused("no file of that name is in the folder " + own + ": http://127.0.0.1:9/x.css");
   }
 
+  /** A head that is larger than its page asks for another page, and that for one more. */
+  @Test
+  void pagesWithoutAnEndAreRefused() throws IOException {
+    change("sheets.css", ".halves {", "* { border: 1000cm solid black } .halves {");
+    isRefused(
+        ": the sheets can't be laid out with these templates: they want more than 10000 pages;"
+            + " take your changes back one by one to find which");
+  }
+
   private void copyAgain(String name) throws IOException {
     Files.copy(Path.of("templates", name), own.resolve(name), StandardCopyOption.REPLACE_EXISTING);
   }

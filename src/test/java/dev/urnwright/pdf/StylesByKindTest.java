@@ -73,7 +73,7 @@ class StylesByKindTest {
             TemplateFolder.SHIPPED, document, device, ITextRenderer.DEFAULT_DOTS_PER_PIXEL);
     ITextRenderer renderer = new ITextRenderer(device, agent);
     if (byKind) {
-      renderer.getSharedContext().setCss(new StylesByKind(agent));
+      renderer.getSharedContext().setCss(new StylesByKind(agent, 10));
     }
     renderer.setDocument(document, "");
     StyleReference css = renderer.getSharedContext().getCss();
