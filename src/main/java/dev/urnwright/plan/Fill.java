@@ -6,6 +6,7 @@ import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Share;
 import dev.urnwright.quantity.Strength;
 import dev.urnwright.quantity.Volume;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,6 +32,24 @@ public record Fill(
   /** Copies the list. */
   public Fill {
     draws = List.copyOf(draws);
+  }
+
+  /**
+   * The draws as a scale can tell them: of the first batches down to its step, one at least, and of
+   * the last one what is missing then.
+   *
+   * @param step of the scale
+   */
+  public List<Draw> drawsByScale(Mass step) {
+    List<Draw> weighed = new ArrayList<>();
+    Mass missing = blend.concentrate();
+    for (Draw draw : draws) {
+      boolean last = weighed.size() == draws.size() - 1;
+      Mass part = last ? missing : draw.concentrate().roundDownTo(step).max(step).min(missing);
+      weighed.add(new Draw(draw.batchId(), part));
+      missing = missing.minus(part);
+    }
+    return weighed;
   }
 
   /** How much of a dispenser a volume takes, at most all of it. */

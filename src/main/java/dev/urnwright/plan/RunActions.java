@@ -133,7 +133,7 @@ final class RunActions {
           Saying.of("how.preheat").with("coffee", coffee));
     }
     LocalDateTime lastReady = last(time, byId);
-    for (Fill.Draw draw : fill.draws()) {
+    for (Fill.Draw draw : fill.drawsByScale(event.equipment().scaleStep())) {
       LocalDateTime ready = batchOf(draw, byId).ready();
       if (ready.isBefore(lastReady)) {
         add(
@@ -178,7 +178,7 @@ final class RunActions {
     boolean topUp =
         fill.draws().stream().anyMatch(draw -> batchOf(draw, byId).ready().isBefore(lastReady));
     List<Fill.Draw> draws =
-        fill.draws().stream()
+        fill.drawsByScale(event.equipment().scaleStep()).stream()
             .filter(draw -> !batchOf(draw, byId).ready().isBefore(lastReady))
             .toList();
     Mass more = draws.stream().map(Fill.Draw::concentrate).reduce(Mass.ZERO, Mass::plus);
@@ -210,10 +210,12 @@ final class RunActions {
     int carry = Timetable.minutesUp(event.kitchen().carryTo(before.station()));
     LocalDateTime latest =
         refilled.minusMinutes((long) timetable.cleaning() + carry + PREHEAT_TIME);
+    LocalDateTime empty = latest.isAfter(before.lastPour()) ? latest : before.lastPour();
     Saying coffee = coffeeOf(next.fill().id());
     boolean same = coffeeOf(before.fill().id()).equals(coffee);
     add(
-        latest.isAfter(before.lastPour()) ? latest : before.lastPour(),
+        // what is left in it is good until then, and nobody passes by to pour it away
+        empty.isAfter(before.useBy()) ? before.useBy() : empty,
         ActionKind.COLLECT,
         before.fill().id(),
         before.station().orElse(before.fill().groupName()),

@@ -9,6 +9,7 @@ import dev.urnwright.plan.GroupPlan;
 import dev.urnwright.plan.Plan;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
+import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Temperature;
 import dev.urnwright.wording.Counted;
 import dev.urnwright.wording.Words;
@@ -63,6 +64,7 @@ record FillTable(
       Display display,
       Words words) {
     CoffeeTag coffee = CoffeeTag.of(group.coffee());
+    Mass step = plan.event().equipment().scaleStep();
     return new FillTable(
         new Name(group.group().name()),
         coffee,
@@ -74,7 +76,7 @@ record FillTable(
         StrengthPair.of(group, certainty, display, words),
         Iced.of(group, display),
         group.fills().stream()
-            .map(fill -> FillRow.of(fill, coffee, certainty.of(fill), times, display))
+            .map(fill -> FillRow.of(fill, coffee, certainty.of(fill), times, display, step))
             .toList());
   }
 
@@ -131,12 +133,13 @@ record FillTable(
    */
   record FillRow(
       String id, CoffeeTag coffee, Turn turn, List<From> from, Weighed weighed, LevelText level) {
-    static FillRow of(Fill fill, CoffeeTag coffee, Estimate sure, RunTimes times, Display display) {
+    static FillRow of(
+        Fill fill, CoffeeTag coffee, Estimate sure, RunTimes times, Display display, Mass step) {
       return new FillRow(
           fill.id(),
           coffee,
           Turn.of(fill, times),
-          fill.draws().stream()
+          fill.drawsByScale(step).stream()
               .map(draw -> new From(draw.batchId(), display.mass(draw.concentrate())))
               .toList(),
           Weighed.of(fill, sure, display),

@@ -19,6 +19,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -213,6 +214,32 @@ class FillsByHandTest {
     double each = group.cup().blend().liquid().grams() * 1.03;
     assertEquals(7, group.cupsOut(bare, grams(7 * each), event.serving()));
     assertEquals(6, group.cupsOut(bare, grams(7 * each - 0.01), event.serving()));
+  }
+
+  /**
+   * 7210 g of two batches, on a scale that tells 5 g: 3120 of the 3121.6 that the first one has,
+   * and 4090 of the second. Of 2 g a step is taken. Of a single batch it is all.
+   */
+  @Test
+  void drawsCanBeWeighed() {
+    Event event = event(Events.group("Crew", 20, 200, 1.3));
+    Fill fill = plan(event).groups().get(0).fills().get(0);
+    assertEquals(List.of(3120.0, 4090.0), weighed(fill, 3121.6, 4088.4));
+    assertEquals(List.of(5.0, 7205.0), weighed(fill, 2, 7208));
+    assertEquals(List.of(7210.0), weighed(fill, 7210));
+  }
+
+  private static List<Double> weighed(Fill like, double... grams) {
+    List<Fill.Draw> draws =
+        IntStream.range(0, grams.length)
+            .mapToObj(i -> new Fill.Draw("house-" + (i + 1), Mass.ofGrams(grams[i])))
+            .toList();
+    Blend blend =
+        new Blend(
+            Mass.ofGrams(7210), Mass.ofGrams(1885), Mass.ZERO, like.blend().concentrateStrength());
+    return new Fill(
+            like.id(), like.groupName(), Optional.empty(), draws, blend, like.level(), like.byJug())
+        .drawsByScale(Mass.ofGrams(5)).stream().map(draw -> draw.concentrate().grams()).toList();
   }
 
   /** Batches and fills are numbered from one, in the order of serving. */

@@ -47,13 +47,13 @@ class RemainderTest {
   @Test
   void theHallIsServed() {
     Plan left = left(List.of("coffee-2"), "Late").orElseThrow();
-    // the boiler is hot and the brewer warm; the hall's urn is fetched (3 min), cleaned (5)
-    // and at hand 5 min before it is filled again
+    // the boiler is hot and the brewer warm; the hall's urn, filled at 9:54 and good for an hour,
+    // is fetched then
     assertEquals(
         List.of(
             "09:57 Carry coffee-F1",
+            "10:54 Collect coffee-F1",
             "12:38 Grind coffee-2",
-            "12:41 Collect coffee-F1",
             "12:44 Start coffee-2",
             "12:51 Preheat coffee-F2",
             "12:54 Fill coffee-F2",
