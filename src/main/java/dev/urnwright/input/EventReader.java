@@ -10,11 +10,11 @@ import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads an event file; nothing of a file can make it throw. */
 public final class EventReader {
-  private final Optional<Set<String>> languages;
+  private final FirstLook look;
 
   /** Takes sheets in any language. */
   public EventReader() {
-    languages = Optional.empty();
+    look = FirstLook.WHATEVER_LANGUAGE;
   }
 
   /**
@@ -23,7 +23,7 @@ public final class EventReader {
    * @param languages those that have words, as ISO codes
    */
   public EventReader(Set<String> languages) {
-    this.languages = Optional.of(Set.copyOf(languages));
+    look = FirstLook.of(languages);
   }
 
   /**
@@ -58,7 +58,7 @@ public final class EventReader {
    */
   public Checked<EventFile> read(Typed.Mapping typed, UnaryOperator<String> sheets) {
     Problems problems = Problems.ofWorkbook(typed.location().file(), sheets);
-    languages.ifPresent(known -> LanguageBinder.requireWords(typed, known, problems));
+    look.language(typed, problems);
     return new EventBinder(problems)
         .bind(Nodes.of(typed))
         .map(event -> Checked.of(new EventFile(event, typed)))
@@ -75,13 +75,11 @@ public final class EventReader {
   }
 
   private Optional<EventFile> bind(Node root, Problems problems) {
-    Typed typed = Nodes.typed(root, problems);
-    if (Document.isAnother(typed, "event", problems)) {
-      return Optional.empty();
-    }
-    languages.ifPresent(known -> LanguageBinder.requireWords(typed, known, problems));
-    return new EventBinder(problems)
-        .bind(root)
-        .map(event -> new EventFile(event, (Typed.Mapping) typed));
+    return look.at(root, "event", problems)
+        .flatMap(
+            typed ->
+                new EventBinder(problems)
+                    .bind(root)
+                    .map(event -> new EventFile(event, (Typed.Mapping) typed)));
   }
 }

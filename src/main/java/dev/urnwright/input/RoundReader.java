@@ -15,7 +15,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
-import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads a round with its tables. Nothing of a file can make it throw. */
 public final class RoundReader {
@@ -26,7 +25,7 @@ public final class RoundReader {
   public static final String RETURNS_SHEET = "Returns";
 
   private final BiFunction<Path, String, Checked<TableCells>> workbooks;
-  private final Optional<Set<String>> languages;
+  private final FirstLook look;
 
   /**
    * A reader that takes sheets in any language.
@@ -35,7 +34,7 @@ public final class RoundReader {
    */
   public RoundReader(BiFunction<Path, String, Checked<TableCells>> workbooks) {
     this.workbooks = workbooks;
-    languages = Optional.empty();
+    look = FirstLook.WHATEVER_LANGUAGE;
   }
 
   /**
@@ -47,7 +46,7 @@ public final class RoundReader {
   public RoundReader(
       BiFunction<Path, String, Checked<TableCells>> workbooks, Set<String> languages) {
     this.workbooks = workbooks;
-    this.languages = Optional.of(Set.copyOf(languages));
+    look = FirstLook.of(languages);
   }
 
   /**
@@ -81,7 +80,10 @@ public final class RoundReader {
     Optional<RoundBinder.Bound> bound =
         SourceFile.text(file, problems)
             .flatMap(text -> YamlTree.root(text, problems))
-            .flatMap(root -> bind(root, problems));
+            .flatMap(
+                root ->
+                    look.at(root, "round", problems)
+                        .flatMap(typed -> new RoundBinder(problems).bind(root)));
     if (bound.isEmpty()) {
       return Checked.refused(problems.all());
     }
@@ -121,15 +123,6 @@ public final class RoundReader {
       return Checked.refused(found);
     }
     return Checked.of(new RoundFile(with(round.round().get(), drops), entries, strangers));
-  }
-
-  private Optional<RoundBinder.Bound> bind(Node root, Problems problems) {
-    Typed typed = Nodes.typed(root, problems);
-    if (Document.isAnother(typed, "round", problems)) {
-      return Optional.empty();
-    }
-    languages.ifPresent(known -> LanguageBinder.requireWords(typed, known, problems));
-    return new RoundBinder(problems).bind(root);
   }
 
   private static Location place(Rows rows) {

@@ -8,11 +8,11 @@ import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads a file for {@code scale}; nothing of a file can make it throw. */
 public final class ScaleReader {
-  private final Optional<Set<String>> languages;
+  private final FirstLook look;
 
   /** Takes sheets in any language. */
   public ScaleReader() {
-    languages = Optional.empty();
+    look = FirstLook.WHATEVER_LANGUAGE;
   }
 
   /**
@@ -21,7 +21,7 @@ public final class ScaleReader {
    * @param languages those that have words, as ISO codes
    */
   public ScaleReader(Set<String> languages) {
-    this.languages = Optional.of(Set.copyOf(languages));
+    look = FirstLook.of(languages);
   }
 
   /**
@@ -40,13 +40,11 @@ public final class ScaleReader {
   }
 
   private Optional<ScaleFile> bind(Node root, Problems problems) {
-    Typed typed = Nodes.typed(root, problems);
-    if (Document.isAnother(typed, "scale", problems)) {
-      return Optional.empty();
-    }
-    languages.ifPresent(known -> LanguageBinder.requireWords(typed, known, problems));
-    return new ScaleBinder(problems)
-        .bind(root)
-        .map(request -> new ScaleFile(request, (Typed.Mapping) typed));
+    return look.at(root, "scale", problems)
+        .flatMap(
+            typed ->
+                new ScaleBinder(problems)
+                    .bind(root)
+                    .map(request -> new ScaleFile(request, (Typed.Mapping) typed)));
   }
 }

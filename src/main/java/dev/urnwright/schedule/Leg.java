@@ -51,7 +51,7 @@ sealed interface Leg permits SizedLeg, FullLeg, FixedLeg {
   }
 
   /**
-   * How to go on where the next batch back can't be placed.
+   * How to go on without the next order back.
    *
    * @return empty when every order must be served
    */
