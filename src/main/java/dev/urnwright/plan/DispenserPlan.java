@@ -54,11 +54,11 @@ final class DispenserPlan {
 
   /** Dispensers for each need; none at all when the event lists none. */
   Map<GroupNeed, Chosen> choose(List<GroupNeed> needs) {
-    IdentityHashMap<GroupNeed, Chosen> chosen = new IdentityHashMap<>();
     if (event.equipment().dispensers().isEmpty()) {
       findings.note("no-dispensers", Saying.of("note.no-dispensers"));
-      return chosen;
+      return Map.of();
     }
+    Map<GroupNeed, Chosen> chosen = new IdentityHashMap<>();
     DispenserChoice choice = new DispenserChoice(event.equipment().dispensers());
     List<GroupNeed> largestFirst =
         needs.stream().sorted(Comparator.comparing(GroupNeed::drawn).reversed()).toList();

@@ -80,19 +80,14 @@ final class DispenserSwaps {
                     .flatMap(need -> fewer(need, kind, needs, chosen))
                     .filter(swap -> swap.missing() < now)
                     .min(
-                        Comparator.comparingInt((Swap swap) -> lost(swap, chosen))
+                        Comparator.comparingInt((Swap swap) -> lacking(swap.need(), swap.chosen()))
                             .thenComparingLong(Swap::missing)));
   }
 
-  private static int lost(Swap swap, Map<GroupNeed, Chosen> chosen) {
-    return requireNonNull(chosen.get(swap.need())).taps() - swap.chosen().taps();
-  }
-
-  /** Other kinds that have enough free for a group, with no more of its guests in a queue. */
+  /** Kinds that have enough free for a group, with no more of its guests in a queue. */
   private Stream<Swap> elsewhere(
       GroupNeed need, Dispenser kind, List<GroupNeed> needs, Map<GroupNeed, Chosen> chosen) {
     return event.equipment().dispensers().stream()
-        .filter(other -> !other.equals(kind))
         .filter(other -> need.group().service().dispenser().map(other.name()::equals).orElse(true))
         .flatMap(other -> plan.with(need, other, Integer.MAX_VALUE).stream())
         .filter(other -> lacking(need, other) <= lacking(need, requireNonNull(chosen.get(need))))
@@ -108,6 +103,7 @@ final class DispenserSwaps {
         .map(with -> swap(need, with, kind, needs, chosen));
   }
 
+  /** How many more a group's guests would need side by side, so that none stand in a queue. */
   private int lacking(GroupNeed need, Chosen chosen) {
     int taps = timetable.tapsFor(need.group(), need.demand().cups(), chosen.dispenser());
     return Math.max(0, taps - chosen.taps());
@@ -138,9 +134,9 @@ final class DispenserSwaps {
         for (FillWindow window :
             timetable.windows(need.group(), Optional.of(kind), with.fills(), with.taps())) {
           int from = Math.max(window.latestReady() - early, window.earliestReady());
-          changes.merge(Math.min(from, window.latestReady()), 1, Integer::sum);
-          changes.merge(
-              window.lastPour() + window.carry() + timetable.cleaning(), -1, Integer::sum);
+          int until = window.lastPour() + window.carry() + timetable.cleaning();
+          changes.merge(from, 1, Integer::sum);
+          changes.merge(until, -1, Integer::sum);
         }
       }
     }

@@ -3,10 +3,18 @@ package dev.urnwright.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.urnwright.event.Event;
+import dev.urnwright.event.GuestGroup;
+import dev.urnwright.event.Provision;
+import dev.urnwright.event.Serving;
 import dev.urnwright.problem.Problem;
+import dev.urnwright.quantity.Share;
+import dev.urnwright.quantity.Temperature;
+import dev.urnwright.schedule.DispenserChoice.Chosen;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -75,6 +83,50 @@ class DispensersByHandTest {
         said("queue", queue));
     assertEquals(List.of(), said("queue", queue.replace("pour: 6", "pour: 8")));
     assertEquals(List.of(), said("queue", queue.replace("count: 1", "count: 2")));
+  }
+
+  /** Who is due all at once waits anyhow, the last of 20 cups for 20 times ten seconds. */
+  @Test
+  void whoComesAllAtOnceIsToldOfNoQueue() throws IOException {
+    String once =
+        EVENT.replace(", serve: 10:00-10:30", "").replace("2.2 l", "6 l") + "time: 10:00\n";
+    assertEquals(2, new Written(folder).plan(once).run().orElseThrow().fills().size());
+    assertEquals(List.of(), said("queue", once));
+  }
+
+  /**
+   * A pot of 2.2 l with a heel of 40 ml and two steps of 1 g, 2.0516 ml at 75 °C, gives 2157.948
+   * ml: 107 897 cups of 200 ml are 9999.96 of them, one more 10 000.05.
+   */
+  @Test
+  void tenThousandFillsAndNoMore() {
+    assertTrue(planned(107_897).isPresent());
+    assertEquals(10_000, with(107_897).orElseThrow().fills());
+    assertTrue(planned(107_898).isEmpty());
+    assertEquals(Optional.empty(), with(107_898));
+  }
+
+  private static Optional<Plan> planned(int guests) {
+    return new Planner().plan(pots(guests)).value();
+  }
+
+  private static Optional<Chosen> with(int guests) {
+    Event event = pots(guests);
+    GuestGroup crowd = event.groups().get(0);
+    return new DispenserPlan(event, new Findings(event), DispenserPlan.Limits.NONE)
+        .with(
+            GroupNeed.of(event, crowd, crowd.coffees().get(0)),
+            event.equipment().dispensers().get(0),
+            Integer.MAX_VALUE);
+  }
+
+  private static Event pots(int guests) {
+    Temperature poured = Temperature.ofCelsius(75); // as it is filled in
+    return Events.event(
+        new Serving(new Provision.Mean(), Share.ofPercent(0), poured, poured, poured),
+        List.of(Events.coffee("house", Events.ratio(13))),
+        List.of(Events.group("Crowd", guests, 200, 1.25)),
+        Events.equipment(1, List.of(), List.of(Events.dispenser("Pot", 99, 2.2, 40))));
   }
 
   /** Six minutes are gone when a pot is there, and one is left to pour at least. */
@@ -154,7 +206,7 @@ class DispensersByHandTest {
             .replace("10:00-10:30", "10:00-10:12")
             .replace("capacity: 2.2 l", "capacity: 60 l");
     Plan plan = new Written(folder).plan(crowds);
-    assertEquals(4, plan.groups().stream().mapToInt(GroupPlan::taps).sum());
+    assertEquals(List.of(2, 2), plan.groups().stream().map(GroupPlan::taps).toList());
     assertEquals(4, plan.fills().size());
     assertTrue(!Written.said("queue", plan).isEmpty());
     Plan six = new Written(folder).plan(crowds.replace("count: 4", "count: 6"));

@@ -148,8 +148,9 @@ class TapsTest {
   /** For every group: its taps stay within what one gives, or a caution says how long one waits. */
   @Test
   void noTapPoursFasterThanItCan() {
+    int trials = RandomEvents.count(300);
     int several = 0;
-    for (int seed = 1; seed <= 300; seed++) {
+    for (int seed = 1; seed <= trials; seed++) {
       Event event = RandomEvents.sane(seed);
       Plan plan = new Planner().plan(event).value().filter(p -> p.run().isPresent()).orElse(null);
       if (plan == null) {
@@ -177,7 +178,7 @@ class TapsTest {
         }
       }
     }
-    assertTrue(several > 10, "several side by side in " + several + " groups only");
+    assertTrue(several >= trials / 20, "several side by side in " + several + " groups only");
   }
 
   /** What the plan assumes where nothing is said. */
