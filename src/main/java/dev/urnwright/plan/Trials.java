@@ -73,7 +73,7 @@ record Trials(
 
   private static Optional<RunSolution> solvedIfSeen(RunProblem problem, Effort effort) {
     Optional<RunSolution> seen = RunScheduler.look(problem, effort);
-    return seen.isPresent() ? RunScheduler.solve(problem).or(() -> seen) : seen;
+    return seen.flatMap(first -> RunScheduler.solve(problem).or(() -> seen));
   }
 
   private Checked<Plan> refused(Trial trial) {

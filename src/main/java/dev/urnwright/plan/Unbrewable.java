@@ -101,7 +101,7 @@ record Unbrewable(
     boolean basket = least.compareTo(brewer.greatestDose()) > 0;
     double weakest = Math.floor(weakestRatio(brewer) * 10) / 10;
     boolean stronger =
-        !basket && weakest >= 0.1 && model.brewing().brewsAt(BrewRatio.ofGramsPerGram(weakest));
+        !basket && weakest > 0 && model.brewing().brewsAt(BrewRatio.ofGramsPerGram(weakest));
     return new Problem(
         brewer.location(),
         basket

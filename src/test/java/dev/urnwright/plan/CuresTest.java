@@ -7,9 +7,11 @@ import dev.urnwright.event.Brewer;
 import dev.urnwright.event.Dispenser;
 import dev.urnwright.event.Equipment;
 import dev.urnwright.event.Event;
+import dev.urnwright.event.Provision;
 import dev.urnwright.problem.Problem;
 import dev.urnwright.schedule.Effort;
 import java.time.Duration;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -97,6 +99,72 @@ class CuresTest {
         "any one of these cures it: 1 more Brewer 3; 2 more Brewer 2"
             + " (not tried to the end: 4 more Brewer 1; a hold 120 min longer)",
         cures(event, 5, changed -> units(changed) != 8 || count(changed, "Brewer 3") > 3).ofRun());
+  }
+
+  /**
+   * Of pots 3 are needed and 1 is there, of urns 4 and 3; the jugs do. Two more pots, with a urn
+   * more, would do were not more out then: so three to six more are tried, six first, then four of
+   * the rest, five. Halves of what is left: 4, then 5.
+   */
+  @Test
+  void moreThanAreMissing() {
+    Event event =
+        Events.event(
+            Events.serving(new Provision.Mean(), 0),
+            List.of(Events.coffee("house", Events.ratio(13))),
+            List.of(Events.group("Crew", 10, 200, 1.3)),
+            Events.equipment(
+                1,
+                List.of(),
+                List.of(
+                    Events.dispenser("Pot", 1, 2, 0),
+                    Events.dispenser("Urn", 3, 9, 0),
+                    Events.dispenser("Jug", 5, 1, 0))));
+    DispenserShortage pots = shortage(event, "Pot", 3);
+    DispenserShortage urns = shortage(event, "Urn", 4);
+    List<DispenserShortage> all = List.of(pots, urns);
+    List<List<Integer>> tried = new ArrayList<>();
+    Predicate<Event> six = changed -> tried.add(counts(changed)) && counts(changed).get(0) >= 7;
+    assertEquals(
+        "6 more, or larger ones, or serving times further apart",
+        cures(event, 100, six).of(pots, all));
+    assertEquals(
+        List.of(List.of(3, 4, 5), List.of(7, 4, 5), List.of(5, 4, 5), List.of(6, 4, 5)), tried);
+    assertEquals(
+        "1 more, or larger ones, or serving times further apart",
+        cures(event, 100, changed -> counts(changed).equals(List.of(3, 4, 5))).of(urns, all));
+    assertEquals(
+        "larger ones, or serving times further apart",
+        cures(event, 100, changed -> false).of(urns, all));
+  }
+
+  private static DispenserShortage shortage(Event event, String name, int needed) {
+    Dispenser kind =
+        event.equipment().dispensers().stream()
+            .filter(each -> each.name().equals(name))
+            .findFirst()
+            .orElseThrow();
+    return new DispenserShortage(kind, needed, 600, List.of());
+  }
+
+  private static List<Integer> counts(Event event) {
+    return event.equipment().dispensers().stream().map(Dispenser::count).toList();
+  }
+
+  /** No sooner than the day begins, in steps of five minutes. */
+  @Test
+  void aKitchenThatOpensAtMidnight() {
+    Event event = Events.simple(Events.ratio(13), Events.group("Crew", 10, 200, 1.3));
+    assertEquals(
+        "fewer guests at a time: no single change that was tried cures it",
+        cures(opening(event, "00:04"), 100, changed -> false).ofRun());
+    assertEquals(
+        "any one of these cures it: start 5 min earlier",
+        cures(opening(event, "00:05"), 100, changed -> true).ofRun());
+  }
+
+  private static Event opening(Event event, String time) {
+    return event.with(event.equipment(), event.kitchen().opening(LocalTime.parse(time)));
   }
 
   private static long units(Event event) {

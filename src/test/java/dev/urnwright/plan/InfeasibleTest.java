@@ -195,22 +195,51 @@ class InfeasibleTest {
 
   @Test
   void aVesselTooSmallForTheLeastDose() {
-    Brewer brewer =
-        new Brewer(
-            "Low pot",
-            1,
-            Mass.ofGrams(150),
-            Mass.ofGrams(480),
-            Mass.ofGrams(6000),
-            Optional.of(Volume.ofLitres(1.5)),
-            Optional.empty(),
-            new Brewer.Supply(Optional.empty(), Optional.empty()),
-            Events.SOMEWHERE);
+    Brewer brewer = pot(150, 480, 1.5);
     Problem problem = refused(brewed(60, brewer));
     assertNames(problem, "Low pot", "1.50\u00a0l");
     double ratio = number(problem, "a ratio of 1:([0-9.]+) or stronger");
     assertPlanned(brewed(60, ratio, brewer));
     assertRefused(brewed(60, ratio + 0.1, brewer));
+  }
+
+  /**
+   * 1.5 l at 92 °C are 1446 g; a step of 25 g more water than is wanted may arrive, so 1421 are
+   * left for what 150 g give: 9.47 g/g, and 2.15 are kept: 11.62.
+   */
+  @Test
+  void aStepOfWaterMoreThanTheVesselTakes() {
+    Brewer brewer = pot(150, 480, 1.5);
+    double ratio =
+        number(refused(brewed(25, 60, 13, brewer)), "a ratio of 1:([0-9.]+) or stronger");
+    assertEquals(11.6, ratio, 1e-9);
+    assertPlanned(brewed(25, 60, ratio, brewer));
+    assertRefused(brewed(25, 60, ratio + 0.1, brewer));
+  }
+
+  /** A dose of just 150 g can be weighed; at 1:13 it takes 1950 g of water. */
+  @Test
+  void aBrewerOfASingleDose() {
+    Problem problem = refused(brewed(60, Events.brewer("Single", 1, 150, 150, 1.5)));
+    assertNames(problem, "at 1:13.0 a dose of 150\u00a0g", "needs more than its");
+    assertPlanned(brewed(60, 9.9, Events.brewer("Single", 1, 150, 150, 1.5)));
+  }
+
+  /** Ten grams of water for 150 g of coffee: no ratio helps. */
+  @Test
+  void hardlyAnyWaterAtAll() {
+    assertNames(
+        refused(brewed(60, Events.brewer("Dry", 1, 150, 480, 0.01))),
+        "a larger brewer or a finer scale");
+  }
+
+  /** A least dose of 500 g is a hundred steps of 5 g, and ten guests take some 140 g. */
+  @Test
+  void aLeastDoseInStepsOfTheScale() {
+    assertNames(
+        refused(brewed(5, 10, 13, Events.brewer("Large", 1, 500, 2000, 30))),
+        "'Crew'",
+        "the least dose of Large is 500\u00a0g");
   }
 
   @Test
@@ -386,11 +415,28 @@ class InfeasibleTest {
   }
 
   private static Event brewed(int headcount, double ratio, Brewer brewer) {
+    return brewed(1, headcount, ratio, brewer);
+  }
+
+  private static Event brewed(double step, int headcount, double ratio, Brewer brewer) {
     return Events.event(
         Events.serving(new Provision.Mean(), 0),
         List.of(Events.coffee("house", Events.ratio(ratio))),
         List.of(Events.group("Crew", headcount, 240, 1.3)),
-        Events.equipment(1, List.of(brewer), List.of()));
+        Events.equipment(step, List.of(brewer), List.of()));
+  }
+
+  private static Brewer pot(double leastGrams, double mostGrams, double vesselLitres) {
+    return new Brewer(
+        "Low pot",
+        1,
+        Mass.ofGrams(leastGrams),
+        Mass.ofGrams(mostGrams),
+        Mass.ofGrams(6000),
+        Optional.of(Volume.ofLitres(vesselLitres)),
+        Optional.empty(),
+        new Brewer.Supply(Optional.empty(), Optional.empty()),
+        Events.SOMEWHERE);
   }
 
   private static Event crowd(GuestGroup crowd, List<Brewer> brewers, List<Dispenser> dispensers) {

@@ -3,10 +3,16 @@ package dev.urnwright.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.urnwright.event.Event;
+import dev.urnwright.event.GuestGroup;
+import dev.urnwright.plan.DispenserPlan.Limits;
 import dev.urnwright.problem.Problem;
+import dev.urnwright.schedule.DispenserChoice.Chosen;
+import dev.urnwright.schedule.Effort;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -127,6 +133,64 @@ class RefusedRunTest {
         problem.wrong());
   }
 
+  /** Held for 41 min they are just fresh enough: only the time is too short. */
+  @Test
+  void urnsThatAreHeldJustLongEnough() throws IOException {
+    String wrong =
+        only(EVENT
+                    .replace("10:00-10:30,", "10:00-11:00, arrivals: [49.9 %, 0.2 %, 49.9 %],")
+                    .replace("headcount: 20", "headcount: 60")
+                    .replace("hold: 45 min", "hold: 41 min")
+                    .replace("100 g to 260 g", "100 g to 2 kg")
+                + "kitchen: {opens: 09:50}\n")
+            .wrong();
+    assertTrue(wrong.contains("'Hall' (House) goes short of"), wrong);
+  }
+
+  /**
+   * 40 cups are 8 l, two urns, one after the other: the first by 9:53, a minute too early, and the
+   * second, for the other 20 cups, at 10:08.
+   */
+  @Test
+  void halfOfAGroupGoesShort() throws IOException {
+    assertEquals(
+        "the run can't be made with the equipment and the time there is: 'Hall' (House) goes short"
+            + " of 20 cups from 10:00 to 10:15",
+        only(EVENT.replace("headcount: 20", "headcount: 40") + "kitchen: {opens: 09:29}\n")
+            .wrong());
+  }
+
+  /**
+   * Whoever is served first is named first, whatever the order of the coffees; then who is done.
+   */
+  @Test
+  void whoGoesShortFirstIsNamedFirst() throws IOException {
+    String text =
+        """
+        event: A generic event
+        coffees:
+          late:
+            name: Late
+            concentrate: {ratio: 13}
+          early:
+            name: Early
+            concentrate: {ratio: 13}
+        groups:
+          - {name: A, headcount: 20, cup: 200 ml, strength: 1.25 %, coffee: late, serve: 10:01-10:31}
+          - {name: B, headcount: 20, cup: 200 ml, strength: 1.25 %, coffee: late, serve: 10:00-10:31}
+          - {name: C, headcount: 20, cup: 200 ml, strength: 1.25 %, coffee: early, serve: 10:00-10:30}
+          - {name: D, headcount: 20, cup: 200 ml, strength: 1.25 %, coffee: early, serve: 09:59-10:32}
+        brewers:
+          - {name: Tall, count: 4, dose: 100 g to 900 g, water: 16 l, cycle: 10 min}
+        kitchen: {opens: 09:50}
+        """;
+    assertEquals(
+        "'D' (Early) goes short of 20 cups from 09:59 to 10:32, 'C' (Early) goes short of 20 cups"
+            + " from 10:00 to 10:30, 'B' (Late) goes short of 20 cups from 10:00 to 10:31, 'A'"
+            + " (Late) goes short of 20 cups from 10:01 to 10:31",
+        only(text).wrong().replaceAll("^.*there is: ", ""));
+  }
+
   /** Fourteen groups at once; twelve are named, those that are served first before others. */
   @Test
   void manyGoShort() throws IOException {
@@ -165,6 +229,26 @@ class RefusedRunTest {
             + " 10:29 to 11:08",
         problem.wrong());
     assertEquals("1 more, or larger ones, or serving times further apart", problem.expected());
+  }
+
+  /** A search that found no run though nobody need go without: that is told as it is. */
+  @Test
+  void nobodyInParticularGoesShort() throws IOException {
+    Event event = new Written(folder).event(EVENT);
+    Findings findings = new Findings(event);
+    CoffeeModel model = CoffeeModel.read(event.coffees().get(0), findings).orElseThrow();
+    GuestGroup hall = event.groups().get(0);
+    List<GroupNeed> needs = List.of(GroupNeed.of(event, hall, hall.coffees().get(0)));
+    Map<GroupNeed, Chosen> urns = new DispenserPlan(event, findings, Limits.NONE).choose(needs);
+    List<CoffeeDraft> drafts =
+        List.of(CoffeeDraft.of(event, model, needs, urns, findings).orElseThrow());
+    List<Problem> problems =
+        new ShortRun(event, drafts, TimedDraft.of(event, new Timetable(event), drafts))
+            .problems(new Cures(event, Effort.of(1), changed -> false));
+    assertEquals(
+        "the run can't be made with the equipment and the time there is: together the coffees ask"
+            + " too much of the brewers",
+        problems.get(0).wrong());
   }
 
   /** A clock is asked for so many fills at the most. */
