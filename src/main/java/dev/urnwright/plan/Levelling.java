@@ -8,12 +8,14 @@ import java.util.stream.IntStream;
 /**
  * Spreads work over time so that no more people are busy at once than there are: what has the least
  * time first, each at the minute nearest to its own at which there is somebody for it. What finds
- * nobody is done where it makes the crew the least too busy.
+ * nobody is done where it makes the crew the least too busy. Then everything once more, now that
+ * all the rest has its place: what came first didn't know what was still to come.
  */
 final class Levelling {
   private final List<Work> works;
   private final int people;
   private final int[] at;
+  private final int[] latest;
   private final int from;
   private final int[] busy;
 
@@ -47,6 +49,7 @@ final class Levelling {
     this.works = works;
     this.people = people;
     this.at = works.stream().mapToInt(Work::at).toArray();
+    this.latest = works.stream().mapToInt(Work::latest).toArray();
     this.from = works.stream().mapToInt(w -> w.earliest() - w.before()).min().orElse(0);
     int until = works.stream().mapToInt(w -> w.latest() + w.minutes()).max().orElse(0);
     this.busy = new int[Math.max(0, until - from)];
@@ -106,6 +109,16 @@ final class Levelling {
       place(work);
       add(work, 1);
     }
+    for (int i = 0; i < at.length; i++) {
+      for (int before : works.get(i).after()) {
+        latest[before] = Math.min(latest[before], at[i] - works.get(i).gap());
+      }
+    }
+    for (int work : order) {
+      add(work, -1);
+      place(work);
+      add(work, 1);
+    }
   }
 
   /** Where there is somebody for it, or the fewest are missing, as near to its own minute. */
@@ -115,12 +128,12 @@ final class Levelling {
     for (int before : w.after()) {
       earliest = Math.max(earliest, at[before] + w.gap());
     }
-    int best = Math.min(w.latest(), Math.max(earliest, w.at()));
+    int best = Math.min(latest[work], Math.max(earliest, at[work]));
     int least = missing(w, best);
     for (int away = 1; away <= w.latest() - w.earliest() && least > 0; away++) {
       for (int minute : new int[] {w.at() - away, w.at() + away}) {
         int here =
-            minute < earliest || minute > w.latest() ? Integer.MAX_VALUE : missing(w, minute);
+            minute < earliest || minute > latest[work] ? Integer.MAX_VALUE : missing(w, minute);
         if (here < least) {
           least = here;
           best = minute;

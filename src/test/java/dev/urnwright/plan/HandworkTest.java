@@ -63,6 +63,36 @@ class HandworkTest {
     run = plan.run().orElseThrow();
   }
 
+  /**
+   * One person can do it all, with water that needs no heater: rinse the urns at 9:49 and 9:50,
+   * fill the hall's from 9:53 to 9:56, take it there and be back at 10:04, fill the bar's until
+   * 10:07 and be there at 10:10. The bar's urn has the time to be filled before, but not on the
+   * way.
+   */
+  @Test
+  void theFillThatHasTimeWaitsForTheWay() throws IOException {
+    String bare = EVENT.replaceAll("heaters: .*\n", "");
+    plan(bare);
+    assertEquals(1, run.crew().enough());
+    plan(bare.replace("kitchen: {", "kitchen: {people: 1, "));
+    assertEquals(1, run.crew().busiest().orElseThrow().people());
+    assertEquals(
+        List.of(
+            "09:28 Switch on",
+            "09:37 Grind",
+            "09:43 Start",
+            "09:49 Preheat",
+            "09:50 Preheat",
+            "09:53 Fill",
+            "09:56 Carry",
+            "10:04 Fill",
+            "10:07 Carry"),
+        run.actions().stream()
+            .filter(action -> action.kind() != ActionKind.DISCARD)
+            .map(action -> action.at().toLocalTime() + " " + action.kind().words())
+            .toList());
+  }
+
   /** Two minutes each, up to 20 min earlier: eleven doses follow each other from 9:17 to 9:39. */
   @Test
   void dosesAreGroundEarlier() {
