@@ -51,10 +51,11 @@ record CoffeeModel(
       return Optional.empty();
     }
     Evidence evidence = evidence(profile, method);
-    Absorption absorption = absorption(coffee, evidence.weighed(), findings);
+    Optional<Absorption> weighed = evidence.weighed();
+    noteAbsorption(coffee, weighed, findings);
     Optional<BrewRatio> ratio = reference.map(brew -> BrewRatio.of(brew.water(), brew.dose()));
     if (ratio.isPresent()) {
-      double kept = evidence.weighed().orElse(absorption).gramsPerGram();
+      double kept = weighed.or(profile::absorption).orElse(method.usualAbsorption()).gramsPerGram();
       double reach = ratio.get().gramsPerGram() * (1 - profile.steamLoss().fraction());
       if (kept >= reach) {
         findings.refuse(
@@ -94,32 +95,25 @@ record CoffeeModel(
         profile.steamLoss());
   }
 
-  private static Absorption absorption(
+  private static void noteAbsorption(
       Coffee coffee, Optional<Absorption> weighed, Findings findings) {
     Optional<Absorption> given = coffee.profile().absorption();
-    if (given.isPresent()) {
-      weighed
-          .filter(other -> !findings.learnedAbsorption(coffee))
-          .ifPresent(
-              other ->
-                  findings.note(
-                      "absorption-given",
-                      Saying.of("note.absorption-given")
-                          .with("coffee", coffee.name())
-                          .with("given", findings.display().absorption(given.get()))
-                          .with("weighed", findings.display().absorption(other))));
-      return given.get();
+    if (given.isPresent() && weighed.isPresent() && !findings.learnedAbsorption(coffee)) {
+      findings.note(
+          "absorption-given",
+          Saying.of("note.absorption-given")
+              .with("coffee", coffee.name())
+              .with("given", findings.display().absorption(given.get()))
+              .with("weighed", findings.display().absorption(weighed.get())));
     }
-    if (weighed.isPresent()) {
-      return weighed.get();
+    if (given.isEmpty() && weighed.isEmpty()) {
+      Absorption usual = method(coffee.profile()).usualAbsorption();
+      findings.note(
+          "absorption-assumed",
+          Saying.of("note.absorption-assumed")
+              .with("coffee", coffee.name())
+              .with("kept", findings.display().absorption(usual)));
     }
-    Absorption usual = method(coffee.profile()).usualAbsorption();
-    findings.note(
-        "absorption-assumed",
-        Saying.of("note.absorption-assumed")
-            .with("coffee", coffee.name())
-            .with("kept", findings.display().absorption(usual)));
-    return usual;
   }
 
   private static void noteExtraction(Coffee coffee, Findings findings) {

@@ -2,6 +2,7 @@ package dev.urnwright.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.urnwright.brew.Estimate;
@@ -105,6 +106,70 @@ class CertaintyTest {
     }
     assertEquals(account.cup().uncertainty(), Math.sqrt(squares), 1e-12);
     assertTrue(account.advice().contains(account.entries().get(0).source().words()));
+  }
+
+  /** Whoever drinks the most is told of, wherever they stand in the list. */
+  @Test
+  void theAccountIsTheLargestGroups() {
+    Plan plan = plan(Uncertainties.usual(Mass.ofGrams(1)), Events.REFERENCE, STRONG, EVERYBODY);
+    StrengthAccount account = plan.certainty().of(plan.coffees().get(0));
+    assertEquals("Everybody", account.group().group().name());
+    assertEquals(plan.certainty().of(plan.batches().get(0)), account.concentrate());
+  }
+
+  /**
+   * With a scale alone unsure, by 2 g, {@code T = E·D/(W − a·D)} gives {@code u(T) = T·W/(W −
+   * a·D)·2/D}: the smaller the batch, the less sure it is. A cup of {@code T·c/(c + b)}, of {@code
+   * c} and {@code b} grams to weigh in, adds {@code T·b/(c + b)²·2} and {@code T·c/(c + b)²·2}. The
+   * fill draws on three batches, and is as sure as one of them.
+   */
+  @Test
+  void aFillIsAsSureAsItsSmallestBatch() {
+    Uncertainties unsure =
+        new Uncertainties(
+            new Scales(Mass.ofGrams(2), Mass.ZERO),
+            EXACT.refractometer(),
+            EXACT.brewWater(),
+            EXACT.absorption(),
+            EXACT.extraction(),
+            EXACT.cup());
+    Event event =
+        Events.event(
+            Events.serving(new Provision.Mean(), 0),
+            List.of(Events.coffee("house", Events.ratio(13))),
+            List.of(EVERYBODY),
+            Events.equipment(1, List.of(Events.brewer("Tall", 3, 100, 500, 30)), List.of()));
+    Plan plan = new Planner().plan(with(event, unsure)).value().orElseThrow();
+    assertEquals(3, plan.batches().size());
+    Certainty certainty = plan.certainty();
+    double smallest = 0;
+    for (Batch batch : plan.batches()) {
+      double dose = batch.brew().dose().grams();
+      double strength = batch.brew().strength().fraction();
+      double water = batch.brew().water().grams();
+      double expected = strength * water / (water - 2.15 * dose) * 2 / dose;
+      assertEquals(expected, certainty.of(batch).uncertainty(), 1e-8);
+      assertEquals(batch.brew().strength(), certainty.of(batch).strength());
+      smallest = Math.max(smallest, expected);
+    }
+    Fill fill = plan.fills().get(0);
+    double c = fill.blend().concentrate().grams();
+    double b = fill.blend().bypass().grams();
+    double t = fill.blend().concentrateStrength().fraction();
+    double all = Math.pow(c + b, 2);
+    double cup = Math.hypot(smallest * c / (c + b), Math.hypot(t * b / all * 2, t * c / all * 2));
+    assertEquals(cup, certainty.of(fill).uncertainty(), 1e-8);
+    assertEquals(fill.blend().strength(), certainty.of(fill).strength());
+  }
+
+  @Test
+  void whatIsOfAnotherPlanIsRefused() {
+    Plan plan = plan(EXACT, Events.REFERENCE, EVERYBODY);
+    Certainty certainty = plan.certainty();
+    GroupPlan other = plan(EXACT, Events.REFERENCE, STRONG).groups().get(0);
+    assertEquals(
+        "not of this plan: GroupKey[group=Strong, coffee=house]",
+        assertThrows(IllegalArgumentException.class, () -> certainty.of(other)).getMessage());
   }
 
   /** The concentrate is brewed far from the reference, so what the grounds keep matters. */

@@ -95,6 +95,69 @@ class KnownOfACoffeeTest {
     assertDry(unweighed(2.33, 10));
   }
 
+  /** Unweighed, but they are said to keep 3 g/g. */
+  @Test
+  void aReferenceWithoutEnoughWaterForWhatIsSaid() {
+    assertDry(keeping(3, unweighed(3, 0).reference().orElseThrow()));
+    assertTrue(model(keeping(3, unweighed(3.01, 0).reference().orElseThrow())).isPresent());
+  }
+
+  /**
+   * Whoever writes the usual 2.1 g/g has hardly weighed it, but whoever also weighed a reference,
+   * which kept 2.15, means it.
+   */
+  @Test
+  void theUsualAbsorptionIsHardlyMeasured() {
+    ReferenceBrew unweighed = unweighed(16, 0).reference().orElseThrow();
+    assertEquals(Optional.empty(), given(keeping(2.1, unweighed)));
+    assertEquals(Optional.of(2.2), given(keeping(2.2, unweighed)));
+    assertEquals(Optional.of(2.1), given(keeping(2.1, Events.REFERENCE)));
+    assertEquals(
+        2.1,
+        model(keeping(2.1, Events.REFERENCE)).orElseThrow().brewing().absorption().gramsPerGram());
+  }
+
+  private static Optional<Double> given(BrewProfile profile) {
+    return model(profile)
+        .orElseThrow()
+        .evidence()
+        .absorption()
+        .given()
+        .map(Absorption::gramsPerGram);
+  }
+
+  private static BrewProfile keeping(double gramsPerGram, ReferenceBrew reference) {
+    return new BrewProfile(
+        Method.PERCOLATION,
+        Optional.of(reference),
+        Optional.empty(),
+        Optional.of(Absorption.ofGramsPerGram(gramsPerGram)),
+        NO_POINTS,
+        Share.ofPercent(0));
+  }
+
+  /** That another was weighed is told to whoever gave one, not to whoever learned it. */
+  @Test
+  void whatWasLearnedIsNoContradiction() {
+    BrewProfile both = keeping(2.5, Events.REFERENCE);
+    assertEquals(List.of("absorption-given"), codes(both));
+    Event told = event(both);
+    Absorption kept = Absorption.ofGramsPerGram(2.5);
+    Event taught =
+        told.taught(
+            told.coffees(),
+            told.groups(),
+            List.of(),
+            new Taught(
+                List.of(
+                    new Taught.Brewing(
+                        "house", Optional.of(new Learned<>(kept, kept, kept, kept, 9)), List.of())),
+                List.of()));
+    Findings findings = new Findings(taught);
+    assertTrue(CoffeeModel.read(taught.coffees().get(0), findings).isPresent());
+    assertEquals(List.of(), findings.notes());
+  }
+
   private static void assertDry(BrewProfile profile) {
     Findings findings = findings(profile);
     assertTrue(CoffeeModel.read(coffee(profile), findings).isEmpty());

@@ -3,6 +3,8 @@ package dev.urnwright.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.urnwright.event.BrewProfile.Method;
+import dev.urnwright.event.BrewProfile.ReferenceBrew;
 import dev.urnwright.event.Brewer;
 import dev.urnwright.event.Coffee;
 import dev.urnwright.event.ConcentrateWish;
@@ -10,6 +12,7 @@ import dev.urnwright.event.Event;
 import dev.urnwright.event.GuestGroup;
 import dev.urnwright.event.Provision;
 import dev.urnwright.quantity.BrewRatio;
+import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Strength;
 import java.util.ArrayList;
 import java.util.List;
@@ -121,6 +124,25 @@ class RatioChoiceTest {
     assertEquals(15.0, ratio(plan(range(12, 18), 1.5)), 1e-12);
     // and a range from 15.03, of which only its end is strong enough
     assertEquals(15.03, ratio(plan(range(15.03, 18), 1.5)), 1e-12);
+  }
+
+  /** 961 g on 60 g are 1:16.0167, which is no tenth, and the reference all the same. */
+  @Test
+  void aReferenceBetweenTenthsIsTakenAsItIs() {
+    ReferenceBrew odd =
+        new ReferenceBrew(
+            Mass.ofGrams(60),
+            Mass.ofGrams(961),
+            Optional.of(Mass.ofGrams(832)),
+            Strength.ofPercent(1.40));
+    Coffee coffee = Events.coffee("house", range(12, 18), Events.profile(Method.PERCOLATION, odd));
+    Event event =
+        Events.event(
+            Events.serving(new Provision.Mean(), 0),
+            List.of(coffee),
+            List.of(Events.group("Crew", 40, 240, 1.2)),
+            Events.equipment(1, List.of(), List.of()));
+    assertEquals(961.0 / 60, ratio(new Planner().plan(event).value().orElseThrow()), 1e-12);
   }
 
   /** Nothing brews below 1:2.65 and nothing is as strong as asked: refused, and no plan is made. */
