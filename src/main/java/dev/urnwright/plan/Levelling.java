@@ -7,9 +7,10 @@ import java.util.stream.IntStream;
 
 /**
  * Spreads work over time so that no more people are busy at once than there are: what has the least
- * time first, each at the minute nearest to its own at which there is somebody for it. What finds
- * nobody is done where it makes the crew the least too busy. Then everything once more, now that
- * all the rest has its place: what came first didn't know what was still to come.
+ * time first, of equals what must be done sooner, each at the minute nearest to its own at which
+ * there is somebody for it. What finds nobody is done where it makes the crew the least too busy.
+ * Then everything once more, now that all the rest has its place: what came first didn't know what
+ * was still to come.
  */
 final class Levelling {
   private final List<Work> works;
@@ -102,8 +103,7 @@ final class Levelling {
             .sorted(
                 Comparator.comparingInt((Integer i) -> works.get(i).after().isEmpty() ? 0 : 1)
                     .thenComparingInt(i -> works.get(i).latest() - works.get(i).earliest())
-                    .thenComparingInt(i -> works.get(i).latest())
-                    .thenComparingInt(i -> i))
+                    .thenComparingInt(i -> works.get(i).latest()))
             .toList();
     for (int work : order) {
       place(work);
@@ -130,7 +130,8 @@ final class Levelling {
     }
     int best = Math.min(latest[work], Math.max(earliest, at[work]));
     int least = missing(w, best);
-    for (int away = 1; away <= w.latest() - w.earliest() && least > 0; away++) {
+    int farthest = w.latest() - w.earliest();
+    for (int away = 1; away <= farthest && least > 0; away++) {
       for (int minute : new int[] {w.at() - away, w.at() + away}) {
         int here =
             minute < earliest || minute > latest[work] ? Integer.MAX_VALUE : missing(w, minute);

@@ -122,11 +122,8 @@ final class RunAssembly {
 
   /** How few people the run could be spread for. */
   private int enough(List<BatchTime> batches, List<HeaterTime> heaters, Doing planned) {
-    int low = 0;
     int high = work(batches, planned, Water.NONE).most();
-    if (planned.actions().size() > MOST_SPREAD) {
-      return high;
-    }
+    int low = planned.actions().size() > MOST_SPREAD ? high : 0;
     while (high - low > 1) {
       int middle = (low + high) / 2;
       Doing doing = levelled(middle, batches, heaters, planned);
@@ -139,12 +136,16 @@ final class RunAssembly {
     return high;
   }
 
-  /** Fills at the times at which hands complete them. */
+  /**
+   * Fills at the times at which hands complete them.
+   *
+   * @param actions in order of time
+   */
   private static List<FillTime> filledAt(List<FillTime> fills, List<Action> actions) {
     Map<String, LocalDateTime> last = new HashMap<>();
     actions.stream()
         .filter(action -> action.kind() == ActionKind.FILL)
-        .forEach(action -> last.merge(action.what(), action.at(), (a, b) -> a.isAfter(b) ? a : b));
+        .forEach(action -> last.put(action.what(), action.at()));
     return fills.stream()
         .map(fill -> fill.filledAt(requireNonNull(last.get(fill.fill().id()))))
         .sorted(Comparator.comparing(FillTime::filled).thenComparing(FillTime::due))
@@ -195,7 +196,7 @@ final class RunAssembly {
                 coffees.get(c).batches().get(b), clock.at(batch.start()), clock.at(batch.ready())));
       }
     }
-    times.sort(Comparator.comparing(BatchTime::start).thenComparing(t -> t.batch().id()));
+    times.sort(Comparator.comparing(BatchTime::start));
     return times;
   }
 
@@ -274,12 +275,17 @@ final class RunAssembly {
       }
     }
     double better = timed.solution().waitGramMinutes() - timed.solution().proof().waitBound();
+    double least = Math.max(0, gramMinutes - better);
     return new Quality(
         timed.solution().proof().fewestBatches(),
         timed.solution().proof().leastWait(),
-        minutes(grams == 0 ? 0 : gramMinutes / grams),
-        minutes(grams == 0 ? 0 : Math.max(0, gramMinutes - better) / grams),
+        minutes(each(gramMinutes, grams)),
+        minutes(each(least, grams)),
         Duration.ofMinutes(greatest));
+  }
+
+  private static double each(double gramMinutes, double grams) {
+    return grams == 0 ? 0 : gramMinutes / grams;
   }
 
   private static Duration minutes(double minutes) {

@@ -58,6 +58,31 @@ class LevellingTest {
     assertEquals(106, levelling.at(3));
   }
 
+  /** The carrying has less time than the fill, and is placed after it all the same. */
+  @Test
+  void whatFollowsIsPlacedLater() {
+    Work start = work(ActionKind.START, 100, 3, 100, 100);
+    Work fill = work(ActionKind.FILL, 100, 3, 100, 110);
+    Work carry = new Work(ActionKind.CARRY, 103, 0, 1, 103, 106, List.of(1), 3);
+    Levelling levelling = Levelling.to(1, List.of(start, fill, carry));
+    assertEquals(103, levelling.at(1));
+    assertEquals(106, levelling.at(2));
+  }
+
+  /** To the first minute of its time, and of two with as much time the sooner one stays. */
+  @Test
+  void theSoonerStays() {
+    Work start = work(ActionKind.START, 100, 1, 100, 100);
+    assertEquals(
+        98, Levelling.to(1, List.of(start, work(ActionKind.GRIND, 100, 2, 98, 100))).at(1));
+    // 101 and 102 against 100 and 101: what may wait until 101 goes before, to 98 and 99
+    Work later = work(ActionKind.GRIND, 101, 2, 96, 101);
+    Work sooner = work(ActionKind.GRIND, 100, 2, 95, 100);
+    Levelling levelling = Levelling.to(1, List.of(later, sooner));
+    assertEquals(98, levelling.at(0));
+    assertEquals(100, levelling.at(1));
+  }
+
   /** While somebody is free nothing is moved; nor does it matter whether it is before midnight. */
   @Test
   void whatFindsSomebodyStays() {
