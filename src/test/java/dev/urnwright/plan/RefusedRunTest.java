@@ -1,6 +1,7 @@
 package dev.urnwright.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.urnwright.event.Event;
@@ -87,22 +88,36 @@ class RefusedRunTest {
     assertEquals(
         "any one of these cures it: Tall on another circuit; a hold 5 min longer",
         only(wired).expected());
-    // 1472 W each are just enough; a heater's 2 × 100 W on the same circuit are too much
+    // 1472 W each are just enough; a heater's 2 × 100 W on the same circuit are too much, with
+    // which
+    // 1372 W each are just enough
     String enough = wired.replace("2 kW", "1472 W");
     assertTrue(new Written(folder).plan(enough).run().isPresent());
     String heater = "heaters: [{name: Kettle, count: 2, capacity: 9 l, power: 100 W, circuit: %s}]";
     assertEquals(
         "any one of these cures it: Tall on another circuit; a hold 5 min longer",
         only(enough + heater.replace("%s", "kitchen")).expected());
+    assertTrue(isTooWeak(wired.replace("2 kW", "1373 W") + heater.replace("%s", "kitchen")));
+    assertFalse(isTooWeak(wired.replace("2 kW", "1372 W") + heater.replace("%s", "kitchen")));
     String other =
         enough.replace(
             "breaker: 16 A}", "breaker: 16 A}, {name: bar, voltage: 230 V, breaker: 6 A}");
-    List<Problem> problems =
-        new Planner()
-            .plan(new Written(folder).event(other + heater.replace("%s", "bar")))
-            .problems();
-    assertTrue(
-        problems.stream().noneMatch(p -> p.wrong().contains("goes short")), problems.toString());
+    assertFalse(isTooWeak(other + heater.replace("%s", "bar")));
+  }
+
+  private boolean isTooWeak(String event) throws IOException {
+    return new Planner()
+        .plan(new Written(folder).event(event)).problems().stream()
+            .anyMatch(problem -> problem.wrong().contains("goes short"));
+  }
+
+  /** A dose that its brewer never takes is said as such, and not as a lack of time, too. */
+  @Test
+  void aDoseThatIsTooSmallForEveryBrewer() throws IOException {
+    // 20 cups take 255 g, and with no more than 3 l of water it is 230 g at the most
+    Problem problem =
+        only(EVENT.replace("100 g to 260 g, water: 16 l", "240 g to 260 g, water: 3 l"));
+    assertFalse(problem.wrong().contains("goes short"), problem.wrong());
   }
 
   /** Too late and too few: neither alone cures it. */
