@@ -1,10 +1,15 @@
 package dev.urnwright.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.urnwright.brew.Blend;
+import dev.urnwright.quantity.Mass;
+import dev.urnwright.quantity.Strength;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -99,6 +104,119 @@ class RemainderTest {
             .filter(action -> action.contains("Switch on"))
             .map(action -> action.substring(6))
             .toList());
+  }
+
+  /** One of the hall's two urns is out, with half of 40 cups. */
+  @Test
+  void halfOfAGroupIsLeft() throws IOException {
+    plan =
+        new Written(folder)
+            .plan(EVENT.replace("{name: Hall, headcount: 20", "{name: Hall, headcount: 40"));
+    List<Fill> hall = plan.groups().get(0).fills();
+    assertEquals(2, hall.size());
+    GroupPlan half =
+        new Remainder(plan, Map.of(), Map.of(hall.get(1).id(), hall.get(1)))
+            .plan()
+            .orElseThrow()
+            .groups()
+            .get(0);
+    assertEquals(List.of(hall.get(1)), half.fills());
+    assertEquals(20, half.demand().cups());
+    assertEquals(20, half.demand().mean(), 1e-9);
+  }
+
+  /**
+   * Over ice, in 20 cups of 200 g: 4.186 · 20 / (333.55 + 4.186 · 25) of the 4000 g, and of what
+   * rounding adds, are ice.
+   */
+  @Test
+  void iceIsLeft() throws IOException {
+    plan = new Written(folder).plan(icedFirst());
+    CoffeePlan coffee = left(List.of("coffee-1"), "Hall").orElseThrow().coffees().get(0);
+    assertEquals(
+        4000 * 4.186 * 20 / (333.55 + 4.186 * 25), coffee.needed().blend().ice().grams(), 2.5);
+  }
+
+  /**
+   * Iced coffee is made long before the boiler is switched on: that stays. When it was filled
+   * later, the boiler was on by then.
+   */
+  @Test
+  void aBoilerThatIsStillCold() throws IOException {
+    plan = new Written(folder).plan(icedFirst());
+    Run run = plan.run().orElseThrow();
+    Run.FillTime iced = run.fills().get(0);
+    assertEquals("08:54", iced.filled().toLocalTime().toString());
+    assertTrue(iced.filled().isBefore(run.heaters().get(0).on()));
+    assertTrue(isBoilerLeft());
+    List<Run.FillTime> late = new ArrayList<>(run.fills());
+    late.set(0, iced.filledAt(run.heaters().get(0).on()));
+    plan =
+        new Plan(
+            plan.event(),
+            plan.coffees(),
+            Optional.of(
+                new Run(
+                    run.batches(),
+                    late,
+                    run.heaters(),
+                    run.water(),
+                    run.actions(),
+                    run.crew(),
+                    run.quality())),
+            plan.shopping(),
+            plan.cautions(),
+            plan.notes());
+    assertFalse(isBoilerLeft());
+  }
+
+  private boolean isBoilerLeft() {
+    return actions(left(List.of("coffee-2"), "Late").orElseThrow()).stream()
+        .anyMatch(action -> action.endsWith("Switch on Boiler"));
+  }
+
+  /** No cup of the hall is hot. */
+  private static String icedFirst() {
+    return EVENT.replace(
+        "serve: 10:00-10:30", "serve: 10:00-10:30, over_ice: {poured_at: 25 °C, served_at: 5 °C}");
+  }
+
+  /** Nothing can be confused with a brewer that is on already. */
+  @Test
+  void aBrewerThatIsCalledLikeABatch() throws IOException {
+    plan = new Written(folder).plan(EVENT.replace("Tall", "coffee-2"));
+    List<String> actions = actions(left(List.of("coffee-2"), "Late").orElseThrow());
+    assertTrue(actions.contains("12:38 Grind coffee-2"), actions.toString());
+    assertTrue(actions.stream().noneMatch(action -> action.contains("Switch on")));
+  }
+
+  /** An urn for which no concentrate came: the brew is as planned, not one of nothing. */
+  @Test
+  void anUrnThatStaysEmpty() {
+    Fill late = plan.groups().get(1).fills().get(0);
+    Fill empty =
+        new Fill(
+            late.id(),
+            late.groupName(),
+            late.dispenser(),
+            List.of(),
+            new Blend(Mass.ZERO, Mass.ZERO, Mass.ZERO, Strength.ofFraction(0)),
+            late.level(),
+            late.byJug());
+    Plan left = new Remainder(untimed(), Map.of(), Map.of(late.id(), empty)).plan().orElseThrow();
+    CoffeePlan coffee = left.coffees().get(0);
+    assertEquals(0, coffee.needed().blend().concentrate().grams(), 1e-9);
+    assertEquals(plan.coffees().get(0).needed().brew(), coffee.needed().brew());
+  }
+
+  private Plan untimed() {
+    return new Plan(
+        plan.event(),
+        plan.coffees(),
+        Optional.empty(),
+        plan.shopping(),
+        plan.cautions(),
+        plan.notes());
   }
 
   /** All is brewed: what the fills take is of the batches as they were planned. */
