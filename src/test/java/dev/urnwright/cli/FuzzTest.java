@@ -14,7 +14,14 @@ class FuzzTest {
   @TempDir Path folder;
 
   @ParameterizedTest
-  @CsvSource({"events, 1000", "workbooks, 150", "journals, 150", "commands, 150", "templates, 25"})
+  @CsvSource({
+    "events, 1000",
+    "workbooks, 150",
+    "journals, 150",
+    "commands, 150",
+    "templates, 25",
+    "rounds, 100"
+  })
   void whatIsHostileIsRefusedInWords(String what, int seeds) throws Exception {
     try (Fuzz fuzz = Fuzz.of(Hostilities.called(what), folder)) {
       for (long seed = 1; seed <= seeds; seed++) {

@@ -17,11 +17,13 @@ final class Hostilities {
           "commands",
           HostileCommands::new,
           "templates",
-          HostileTemplates::new);
+          HostileTemplates::new,
+          "rounds",
+          HostileRounds::new);
 
   private Hostilities() {}
 
-  /** One of events, workbooks, journals, commands, templates. */
+  /** One of events, workbooks, journals, commands, templates, rounds. */
   static Hostile called(String name) {
     Supplier<Hostile> hostile = BY_NAME.get(name);
     if (hostile == null) {
