@@ -61,24 +61,16 @@ record AtOnce(Event event, List<GroupNeed> needs) {
 
   /** Minutes of the day; a group without a window is due at the event's time. */
   private int start(GroupNeed need) {
-    return minutes(window(need).map(TimeWindow::start).orElse(due()));
+    return window(need)
+        .map(TimeWindow::startMinute)
+        .orElse(Timetable.minuteOf(event.time().orElse(LocalTime.MIDNIGHT)));
   }
 
   private int end(GroupNeed need) {
-    int start = start(need);
-    int end = window(need).map(w -> minutes(w.end())).orElse(start + 1);
-    return end > start ? end : end + 24 * 60;
-  }
-
-  private LocalTime due() {
-    return event.time().orElse(LocalTime.MIDNIGHT);
+    return window(need).map(TimeWindow::endMinute).orElse(start(need) + 1);
   }
 
   private static Optional<TimeWindow> window(GroupNeed need) {
     return need.group().service().window();
-  }
-
-  private static int minutes(LocalTime time) {
-    return time.toSecondOfDay() / 60;
   }
 }

@@ -174,9 +174,8 @@ final class Timetable {
       int due = minuteOf(event.time().orElseThrow());
       return PourCurve.of(due, due, GuestGroup.Arrivals.EVEN);
     }
-    int start = minuteOf(window.get().start());
-    int end = minuteOf(window.get().end());
-    return PourCurve.of(start, end > start ? end : end + DAY, group.service().arrivals());
+    return PourCurve.of(
+        window.get().startMinute(), window.get().endMinute(), group.service().arrivals());
   }
 
   private static int longestPour(PourCurve curve, int rounds) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.urnwright.event.Dispenser;
 import dev.urnwright.event.Event;
 import dev.urnwright.event.GuestGroup;
+import dev.urnwright.event.TimeWindow;
 import dev.urnwright.input.EventReader;
 import dev.urnwright.plan.Timetable.FillWindow;
 import dev.urnwright.problem.Checked;
@@ -101,6 +102,16 @@ class TimesByHandTest {
     assertEquals(OptionalInt.of(1), timetable.roundsForHold(hall, Optional.empty()));
     FillWindow open = timetable.windows(hall, Optional.empty(), 1, 1).get(0);
     assertEquals(new FillWindow(600, 660, 630, 3, 594 - 1440, 594), open);
+  }
+
+  /** Until the same time it is a whole day, and until a minute later just that. */
+  @Test
+  void whereAWindowEnds() {
+    LocalTime ten = LocalTime.of(10, 0);
+    assertEquals(600, new TimeWindow(ten, ten).startMinute());
+    assertEquals(600 + 24 * 60, new TimeWindow(ten, ten).endMinute());
+    assertEquals(601, new TimeWindow(ten, ten.plusMinutes(1)).endMinute());
+    assertEquals(599 + 24 * 60, new TimeWindow(ten, ten.minusMinutes(1)).endMinute());
   }
 
   /** Past midnight it is the next day; seven minutes are carried, so 30 are left of the hold. */
