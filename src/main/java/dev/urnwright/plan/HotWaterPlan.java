@@ -24,7 +24,7 @@ record HotWaterPlan(Event event, List<Draw> draws) {
 
   /** When each heater is switched on; none when nothing is drawn or no heaters are listed. */
   List<HeaterTime> heaters(RunClock clock) {
-    if (draws.isEmpty() || event.kitchen().heaters().isEmpty()) {
+    if (!isAsked()) {
       return List.of();
     }
     Supply supply = tank(event.kitchen().heaters()).supply(draws);
@@ -46,7 +46,7 @@ record HotWaterPlan(Event event, List<Draw> draws) {
 
   /** Whether heaters that are switched on at these times give the water in time. */
   boolean isServedBy(List<HeaterTime> planned, RunClock clock) {
-    if (draws.isEmpty() || event.kitchen().heaters().isEmpty()) {
+    if (!isAsked()) {
       return true;
     }
     List<HeaterTime> needed = heaters(clock);
@@ -57,7 +57,7 @@ record HotWaterPlan(Event event, List<Draw> draws) {
 
   /** Hot water that can't be had in time, and what would do. */
   Optional<Problem> problem(RunClock clock, Display display) {
-    if (draws.isEmpty() || event.kitchen().heaters().isEmpty()) {
+    if (!isAsked()) {
       return Optional.empty();
     }
     Supply supply = tank(event.kitchen().heaters()).supply(draws);
@@ -72,6 +72,11 @@ record HotWaterPlan(Event event, List<Draw> draws) {
                 + " short of hot water at "
                 + clock.at(supply.shortAt()).toLocalTime(),
             cures()));
+  }
+
+  /** Whether anything is drawn, out of any heater. */
+  private boolean isAsked() {
+    return !draws.isEmpty() && !event.kitchen().heaters().isEmpty();
   }
 
   private String cures() {

@@ -59,7 +59,9 @@ class CrewRemarksTest {
     assertEquals(List.of(), said(new Crew(OptionalInt.empty(), List.of(), 0)));
   }
 
-  /** Stretches that follow each other are one time, told with what is done at its busiest. */
+  /**
+   * Stretches that follow each other are one time, told with what is done when it is busiest first.
+   */
   @Test
   void whereThereAreTooFew() {
     List<Action> actions =
@@ -75,7 +77,7 @@ class CrewRemarksTest {
         List.of(
             stretch("09:37", "09:38", 2),
             stretch("09:38", "09:39", 3),
-            stretch("09:39", "09:40", 2),
+            stretch("09:39", "09:40", 3),
             stretch("09:40", "09:41", 1),
             stretch("09:50", "09:56", 2),
             stretch("10:20", "10:21", 2));
