@@ -234,6 +234,57 @@ class HandworkTest {
         "10:04", Collections.max(levelled(Water.ALL, times(9, ActionKind.FILL, "09:53", id))));
   }
 
+  /**
+   * Somebody starts a brewer from 9:51 to 9:54 and fills the bar's urn then, until 9:57; from 10:02
+   * to 10:11 two are busy. So the way of 6 min begins at 9:57, when it meets two for one minute
+   * only, and not at 9:56, when it would meet one.
+   */
+  @Test
+  void anUrnIsCarriedNoSoonerThanItIsFull() {
+    List<Action> actions = new ArrayList<>();
+    actions.add(action(ActionKind.START, "09:53", "coffee-1"));
+    actions.add(action(ActionKind.FILL, "09:53", "coffee-F2"));
+    actions.add(action(ActionKind.CARRY, "10:07", "coffee-F2"));
+    for (String busy : List.of("10:04", "10:07", "10:10")) {
+      actions.addAll(times(2, ActionKind.START, busy, "coffee-1"));
+    }
+    assertEquals(
+        List.of("09:53", "09:54", "09:57", "10:04", "10:04", "10:07", "10:07", "10:10", "10:10"),
+        levelled(Water.BYPASS, actions));
+  }
+
+  /**
+   * Cold at 10:56, the bar's urn has 11 min and keeps 11:07; the hall's, full since 9:56, goes
+   * before, for 8 min from 10:59.
+   */
+  @Test
+  void whatIsColdLaterHasLessTime() throws IOException {
+    plan(
+        EVENT.replace(
+            "serve: 10:10-10:30}",
+            "serve: 11:10-11:30, over_ice: {poured_at: 25 °C, served_at: 5 °C}}"));
+    String iced =
+        run.fills().stream()
+            .filter(fill -> fill.heat().isEmpty())
+            .map(fill -> fill.fill().id())
+            .findFirst()
+            .orElseThrow();
+    String hot = iced.equals("coffee-F1") ? "coffee-F2" : "coffee-F1";
+    List<Action> actions =
+        List.of(
+            action(ActionKind.FILL, "09:53", hot),
+            action(ActionKind.FILL, "09:53", iced),
+            action(ActionKind.CARRY, "11:05", hot),
+            action(ActionKind.CARRY, "11:07", iced));
+    assertEquals(
+        List.of("10:59 " + hot, "11:07 " + iced),
+        new Handwork(event, run.batches(), run.fills(), actions, Water.NONE)
+            .levelled(1).stream()
+                .filter(action -> action.kind() == ActionKind.CARRY)
+                .map(action -> action.at().toLocalTime() + " " + action.what())
+                .toList());
+  }
+
   /** Poured away or fetched from the last pour on: 4 min there, one or 8 there, 4 min back. */
   @Test
   void emptyUrnsAreSeenToEarlier() {
