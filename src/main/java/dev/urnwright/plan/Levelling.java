@@ -131,7 +131,10 @@ final class Levelling {
     int best = Math.min(latest[work], Math.max(earliest, at[work]));
     int least = missing(w, best);
     int farthest = w.latest() - w.earliest();
-    for (int away = 1; away <= farthest && least > 0; away++) {
+    for (int away = 1; away <= farthest; away++) {
+      if (least == 0) {
+        break;
+      }
       for (int minute : new int[] {w.at() - away, w.at() + away}) {
         int here =
             minute < earliest || minute > latest[work] ? Integer.MAX_VALUE : missing(w, minute);

@@ -83,6 +83,40 @@ class LevellingTest {
     assertEquals(100, levelling.at(1));
   }
 
+  /** Both would be done at 100 and 101: what may be done ten minutes earlier goes before. */
+  @Test
+  void whatHasTheLeastTimeKeepsItsMinute() {
+    Work much = work(ActionKind.GRIND, 100, 2, 90, 100);
+    Work little = work(ActionKind.GRIND, 100, 2, 95, 100);
+    Levelling levelling = Levelling.to(1, List.of(much, little));
+    assertEquals(98, levelling.at(0));
+    assertEquals(100, levelling.at(1));
+  }
+
+  /** It takes two minutes before its own, too: somebody busy at 98 is in its way until 97. */
+  @Test
+  void minutesBeforeAreCounted() {
+    Work busy = work(ActionKind.GRIND, 98, 1, 98, 98);
+    Work reloaded = new Work(ActionKind.START, 100, 2, 1, 90, 100, List.of(), 0);
+    assertEquals(97, Levelling.to(1, List.of(busy, reloaded)).at(1));
+  }
+
+  /**
+   * A way from 100 to 106 is put down after the fill at 100, which has time. When it has its place
+   * the fill moves, to where it meets the least; but it is carried at 107, so it is filled at 104,
+   * although there would be nobody busy from 108 on.
+   */
+  @Test
+  void whatMovesOnceMoreIsStillFollowed() {
+    Work filled = work(ActionKind.FILL, 90, 1, 90, 90);
+    Work way = new Work(ActionKind.CARRY, 100, 0, 6, 100, 100, List.of(0), 3);
+    Work fill = work(ActionKind.FILL, 100, 3, 100, 120);
+    Work carry = new Work(ActionKind.CARRY, 107, 0, 1, 103, 107, List.of(2), 3);
+    Levelling levelling = Levelling.to(1, List.of(filled, way, fill, carry));
+    assertEquals(104, levelling.at(2));
+    assertEquals(107, levelling.at(3));
+  }
+
   /** While somebody is free nothing is moved; nor does it matter whether it is before midnight. */
   @Test
   void whatFindsSomebodyStays() {

@@ -83,6 +83,28 @@ class TimedBatchesTest {
             .toList());
   }
 
+  /** Whoever is named first: what is ready first goes to those who are served first. */
+  @Test
+  void theFirstBatchIsForThoseServedFirst() throws IOException {
+    Run run =
+        run(
+            EVENT.replace(
+                "groups:\n",
+                "groups:\n  - {name: Late, headcount: 20, cup: 200 ml, strength: 1.25 %,"
+                    + " serve: 13:00-13:30}\n"));
+    assertEquals(
+        List.of("Hall 09:54 [coffee-1]", "Late 12:54 [coffee-2]"),
+        run.fills().stream()
+            .map(
+                time ->
+                    "%s %s %s"
+                        .formatted(
+                            time.fill().groupName(),
+                            time.filled().toLocalTime(),
+                            time.fill().draws().stream().map(Fill.Draw::batchId).toList()))
+            .toList());
+  }
+
   /** Two litres at 92 °C are 1927 g, of 177 g of coffee: 255 g take two batches, not one. */
   @Test
   void noBatchIsLargerThanTheVesselUnderTheBrewer() throws IOException {
