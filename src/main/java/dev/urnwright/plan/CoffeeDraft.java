@@ -154,11 +154,9 @@ final class CoffeeDraft {
     return brewing().strengthAt(ratio);
   }
 
-  /** How many batches this draft takes; many where it can't be brewed. */
+  /** How many batches this draft takes; many where it can't be brewed, or no brewers are listed. */
   private int batches() {
-    return event.equipment().brewers().isEmpty()
-        ? 1
-        : split().map(BatchSplit::count).orElse(Integer.MAX_VALUE);
+    return split().map(BatchSplit::count).orElse(Integer.MAX_VALUE);
   }
 
   private Optional<BatchSplit> split() {

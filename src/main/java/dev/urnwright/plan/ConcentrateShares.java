@@ -52,16 +52,15 @@ final class ConcentrateShares {
     double missing = fill;
     Map<Integer, Double> drawn = new LinkedHashMap<>();
     while (missing > NOISE_GRAMS) {
-      boolean last = batch == batches.size() - 1;
-      if (last || missing <= left || (missing <= left + trifle && gives(batch, given + missing))) {
+      boolean enough = batch == batches.size() - 1 || missing <= left;
+      if (enough || (missing <= left + trifle && gives(batch, given + missing))) {
         give(missing, drawn);
         missing = 0;
       } else if (left <= NOISE_GRAMS || (left <= trifle && gives(batch + 1, next() + left))) {
-        open(left); // a trifle is left to the next batch, or taken from it
+        open(); // a trifle is left to the next batch, or taken from it
       } else {
         missing -= left;
         give(left, drawn);
-        open(0);
       }
     }
     return drawn;
@@ -74,8 +73,8 @@ final class ConcentrateShares {
   }
 
   /** Turns to the next batch, which owes what the last one did not give. */
-  private void open(double owed) {
-    left = next() + owed;
+  private void open() {
+    left += next();
     batch++;
     given = 0;
   }

@@ -49,11 +49,11 @@ public record BatchSplit(List<Share> batches, Mass surplus) {
    * @param dose above 0
    * @param ratio of the brew
    * @param beveragePerDose grams of beverage for each gram of dose at that ratio, above 0
-   * @param equipment one kind of brewer at least
+   * @param equipment the brewers and the scale
    * @param beverageTemperature how warm the beverage is in the vessels
    * @return empty when even one batch of the least dose is more than the dose, when at this ratio
-   *     no brewer holds the water or the beverage of its least dose, or when it would take more
-   *     than {@link #MOST_BATCHES}
+   *     no brewer, if there are any, holds the water or the beverage of its least dose, or when it
+   *     would take more than {@link #MOST_BATCHES}
    */
   public static Optional<BatchSplit> of(
       Mass dose,

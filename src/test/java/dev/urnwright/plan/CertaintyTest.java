@@ -21,6 +21,7 @@ import dev.urnwright.quantity.Extraction;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Share;
 import dev.urnwright.quantity.Strength;
+import dev.urnwright.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -77,6 +78,8 @@ class CertaintyTest {
     assertEquals(1, account.entries().size());
     assertEquals(100, account.entries().get(0).share().percent(), 1e-9);
     assertEquals(0, account.entries().get(0).without().uncertainty());
+    assertEquals(Unit.PERCENT, account.entries().get(0).source().unit());
+    assertEquals(0.03, account.entries().get(0).amount(), 1e-12);
     // Read on the day with the same refractometer: 0.03 % · t/T = 0.03 % · 1.25/1.787.
     assertEquals(0.0003 * 1.25 / 1.78710, account.afterReading().uncertainty(), 1e-8);
   }
@@ -160,6 +163,12 @@ class CertaintyTest {
     double cup = Math.hypot(smallest * c / (c + b), Math.hypot(t * b / all * 2, t * c / all * 2));
     assertEquals(cup, certainty.of(fill).uncertainty(), 1e-8);
     assertEquals(fill.blend().strength(), certainty.of(fill).strength());
+    StrengthAccount account = certainty.of(plan.coffees().get(0));
+    assertEquals(Unit.GRAM, account.entries().get(0).source().unit());
+    assertEquals(2, account.entries().get(0).amount(), 1e-12);
+    // a reading of the batches, here an exact one, leaves what is weighed after it
+    assertEquals(
+        Math.hypot(t * b / all * 2, t * c / all * 2), account.afterReading().uncertainty(), 1e-8);
   }
 
   @Test

@@ -85,6 +85,14 @@ class ConcentrateSharesTest {
         List.of(Map.of(0, 500.0), Map.of(1, 1000.0)));
   }
 
+  /** 20 g more of the second fill, or of the first: the third batch is as it was planned. */
+  @Test
+  void aTrifleGoesNoFurtherThanTheNextBatch() {
+    List<Map<Integer, Double>> each = List.of(Map.of(0, 500.0), Map.of(1, 500.0), Map.of(2, 500.0));
+    assertShares(List.of(520.0, 480.0, 500.0), List.of(500.0, 500.0, 500.0), each);
+    assertShares(List.of(480.0, 520.0, 500.0), List.of(500.0, 500.0, 500.0), each);
+  }
+
   /** The last batch gives what is missing, come what may: its dose is rounded up later. */
   @Test
   void theLastBatchGivesTheRest() {

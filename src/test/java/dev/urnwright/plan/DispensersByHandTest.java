@@ -129,6 +129,30 @@ class DispensersByHandTest {
         Events.equipment(1, List.of(), List.of(Events.dispenser("Pot", 99, 2.2, 40))));
   }
 
+  /**
+   * Held for 20 min, of which the way takes six, a pot is poured for 14: half an hour is three
+   * rounds, of two pots each for 240 cups. Without a clock nobody knows.
+   */
+  @Test
+  void theFewestFillsThatStayFresh() throws IOException {
+    assertEquals(List.of(1, 1), new Written(folder).plan(EVENT).leastFills());
+    String brief = EVENT.replace("pour:", "hold: 20 min, pour:").replace("count: 4", "count: 9");
+    assertEquals(List.of(3, 3), new Written(folder).plan(brief).leastFills());
+    String crowd =
+        brief
+            .replace("capacity: 2.2 l", "capacity: 60 l")
+            .replace("{name: Hall, headcount: 20", "{name: Hall, headcount: 240");
+    assertEquals(List.of(6, 3), new Written(folder).plan(crowd).leastFills());
+    assertEquals(
+        List.of(1, 1),
+        new Written(folder).plan(brief.replace(", serve: 10:00-10:30", "")).leastFills());
+    assertEquals(
+        List.of(1, 1),
+        new Written(folder)
+            .plan(brief.replaceAll("(?ms)^brewers:.*?^dispensers:", "dispensers:"))
+            .leastFills());
+  }
+
   /** Six minutes are gone when a pot is there, and one is left to pour at least. */
   @Test
   void aHoldTooShortForTheWay() throws IOException {

@@ -33,6 +33,23 @@ class FillsByHandTest {
 
   private final FillMaking making = new FillMaking(Events.equipment(5, List.of(), List.of()));
 
+  /** The published cup of 1.36 %; a group of whose fills none is left has none. */
+  @Test
+  void theStrengthOfAllFills() {
+    GroupPlan group = new Planner().plan(Events.oneCup()).value().orElseThrow().groups().get(0);
+    assertEquals(1.36, group.strengthReached().percent(), 0.005);
+    GroupPlan served =
+        new GroupPlan(
+            group.group(),
+            group.coffee(),
+            group.demand(),
+            group.cup(),
+            group.needed(),
+            List.of(),
+            1);
+    assertEquals(Strength.ofPercent(0), served.strengthReached());
+  }
+
   /** 1000 g of 2 % are 1600 g of 1.25 %: 600 g of water, if the dispenser and the guests agree. */
   @Test
   void theWaterOfAFill() {

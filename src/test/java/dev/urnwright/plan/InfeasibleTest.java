@@ -130,6 +130,34 @@ class InfeasibleTest {
     assertRefused(brewed(cups - 2, Events.brewer("Large", 1, 500, 2000, 30)));
   }
 
+  /**
+   * 5 % dissolve and 2.1 g/g are kept: the strongest brew has 10 %, and at 1:49.7 it is 5 / 47.6 =
+   * 0.105 %, at 1:60 hardly anything. Nobody's coffee has 20 %.
+   */
+  @Test
+  void hardlyCoffeeAtAll() {
+    assertEquals("ask for at most 0.10\u00a0%", refused(faint(49.7)).expected());
+    assertEquals(
+        "a group that is served weaker, or a coffee that extracts more",
+        refused(faint(60)).expected());
+  }
+
+  private static Event faint(double ratio) {
+    BrewProfile profile =
+        new BrewProfile(
+            Method.PERCOLATION,
+            Optional.empty(),
+            Optional.of(Extraction.ofPercent(5)),
+            Optional.of(Absorption.ofGramsPerGram(2.1)),
+            List.of(),
+            Share.ofPercent(0));
+    return Events.event(
+        Events.serving(new Provision.Mean(), 0),
+        List.of(Events.coffee("house", Events.ratio(ratio), profile)),
+        List.of(Events.group("Crew", 40, 240, 20)),
+        Events.equipment(1, List.of(), List.of()));
+  }
+
   /** Three are named, and how many more there are. */
   @Test
   void whoNeedsTooLittle() {

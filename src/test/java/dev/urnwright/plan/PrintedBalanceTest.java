@@ -9,7 +9,9 @@ import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Mass;
 import dev.urnwright.quantity.Strength;
 import dev.urnwright.quantity.UnitSystem;
+import dev.urnwright.quantity.Volume;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
@@ -33,6 +35,41 @@ class PrintedBalanceTest {
     assertEquals(3001, printed.finished().grams(), 1e-9);
     assertEquals(68, printed.ice().grams(), 1e-9);
     assertEquals(400, printed.bypass().grams(), 1e-9);
+  }
+
+  /**
+   * Two batches of 257 g at 1:13, of which the grounds keep 2.15 g/g: 257 · 10.85 = 2788.45 g each,
+   * and 5576.9 together, which is printed as 5577.
+   */
+  @Test
+  void batchesAddUpToWhatIsPrinted() {
+    Plan plan =
+        new Planner()
+            .plan(Events.simple(Events.ratio(13), Events.group("Crew", 40, 200, 1.25)))
+            .value()
+            .orElseThrow();
+    CoffeePlan coffee = plan.coffees().get(0);
+    BrewBalance each = plan.brewing(coffee).brew(grams(257), grams(257 * 13));
+    CoffeePlan twice =
+        new CoffeePlan(
+            coffee.coffee(),
+            coffee.needed(),
+            new Brewed(each.plus(each), Mass.ZERO, Mass.ZERO),
+            List.of(),
+            List.of(batch(1, each), batch(2, each)),
+            coffee.onTheDay());
+    assertEquals(
+        List.of(2789L, 2788L),
+        twice.printedBeverages(new Display(UnitSystem.METRIC, grams(1))).stream()
+            .map(mass -> Math.round(mass.grams()))
+            .toList());
+    assertEquals(0, twice.filled().strength().percent()); // nothing of it is poured
+    assertEquals(0, twice.filled().concentrateStrength().percent());
+  }
+
+  private static Batch batch(int number, BrewBalance brew) {
+    return new Batch(
+        "house-" + number, number, Optional.empty(), brew, Volume.ofMillilitres(257 * 13));
   }
 
   /** On a scale of 10 g, 16.38 kg show tens, and so do the parts: 2710 g and 13.67 kg. */
