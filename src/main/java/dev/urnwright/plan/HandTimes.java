@@ -3,8 +3,10 @@ package dev.urnwright.plan;
 import dev.urnwright.event.Event;
 import dev.urnwright.plan.Run.Action;
 import dev.urnwright.plan.Run.ActionKind;
+import dev.urnwright.schedule.BrewerUnit;
 import dev.urnwright.wording.Saying;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * How many minutes each action takes of one person. What the event's kitchen says counts; the rest
@@ -48,9 +50,13 @@ record HandTimes(Event event) {
     };
   }
 
+  /** Whether it is none of the brewers, though it may be called much like one. */
   boolean isHeater(Action action) {
     return event.equipment().brewers().stream()
-        .noneMatch(brewer -> action.what().startsWith(brewer.name()));
+        .flatMap(
+            brewer ->
+                IntStream.rangeClosed(1, brewer.count()).mapToObj(n -> new BrewerUnit(brewer, n)))
+        .noneMatch(unit -> unit.label().equals(action.what()));
   }
 
   /** The table in words. */

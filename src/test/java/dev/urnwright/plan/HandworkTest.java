@@ -361,7 +361,7 @@ class HandworkTest {
     assertEquals(0, minutes(times, ActionKind.RINSE, "coffee-1", 1));
     assertEquals(1, minutes(times, ActionKind.START, "coffee-1", 1));
     assertEquals(1, minutes(times, ActionKind.PREHEAT, "coffee-F1", 1));
-    assertEquals(1, minutes(times, ActionKind.SWITCH_ON, "Tall 2", 1));
+    assertEquals(1, minutes(times, ActionKind.SWITCH_ON, "Tall", 1));
     assertEquals(3, minutes(times, ActionKind.SWITCH_ON, "Boiler", 1));
     assertEquals(3, minutes(times, ActionKind.FILL, "coffee-F1", 1));
     assertEquals(8, times.minutes(action(ActionKind.CARRY, "10:00", "coffee-F1"), hall, 2));
@@ -373,6 +373,19 @@ class HandworkTest {
             + " brewer, to fill and to clean a dispenser, and the way there and back, with 2"
             + " dispensers at once.",
         times.saying().toString());
+  }
+
+  /** A brewer has its number, and a heater may be called after it. */
+  @Test
+  void whatIsABrewerAndWhatAHeater() throws IOException {
+    plan(
+        EVENT
+            .replace("{name: Tall,", "{name: Tall, count: 2,")
+            .replace("name: Boiler", "name: Tall boiler"));
+    HandTimes times = new HandTimes(event);
+    assertEquals(1, minutes(times, ActionKind.SWITCH_ON, "Tall 1", 1));
+    assertEquals(1, minutes(times, ActionKind.SWITCH_ON, "Tall 2", 1));
+    assertEquals(3, minutes(times, ActionKind.SWITCH_ON, "Tall boiler", 1));
   }
 
   private static int minutes(HandTimes times, ActionKind kind, String what, int together) {
