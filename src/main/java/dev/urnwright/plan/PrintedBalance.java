@@ -64,7 +64,7 @@ public record PrintedBalance(
     long missing = Math.round(IntStream.range(0, digits.length).mapToDouble(i -> digits[i]).sum());
     long[] whole = new long[digits.length];
     for (int i = 0; i < digits.length; i++) {
-      whole[i] = (long) Math.floor(digits[i] + 1e-9);
+      whole[i] = (long) Math.floor(digits[i]);
       missing -= whole[i];
     }
     IntStream.range(0, digits.length)
