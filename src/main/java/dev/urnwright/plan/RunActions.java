@@ -2,6 +2,7 @@ package dev.urnwright.plan;
 
 import static java.util.Objects.requireNonNull;
 
+import dev.urnwright.event.Coffee;
 import dev.urnwright.event.Event;
 import dev.urnwright.plan.Run.Action;
 import dev.urnwright.plan.Run.ActionKind;
@@ -18,6 +19,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -55,8 +57,8 @@ final class RunActions {
 
   List<Action> actions() {
     heaters.forEach(this::switchOn);
-    Set<String> warm = new HashSet<>();
-    batches.forEach(batch -> brew(batch, warm));
+    Map<String, String> made = new HashMap<>();
+    batches.forEach(batch -> brew(batch, made));
     Map<String, BatchTime> byId =
         batches.stream().collect(Collectors.toMap(b -> b.batch().id(), b -> b));
     returns(byId);
@@ -78,11 +80,13 @@ final class RunActions {
         Saying.of("how.heat").with("minutes", heater.toHeat().toMinutes() + 1));
   }
 
-  private void brew(BatchTime time, Set<String> warm) {
+  /** What a batch takes; {@code made} says which one each brewer made last. */
+  private void brew(BatchTime time, Map<String, String> made) {
     Batch batch = time.batch();
     String unit = batch.unit().orElseThrow().label();
     Saying coffee = coffeeOf(batch.id());
-    if (warm.add(unit)) {
+    Optional<String> before = Optional.ofNullable(made.put(unit, batch.id()));
+    if (before.isEmpty()) {
       add(
           time.start().minusMinutes(TimedDraft.WARM_UP),
           ActionKind.SWITCH_ON,
@@ -106,16 +110,25 @@ final class RunActions {
           unit,
           Saying.of("how.rinse").with("water", display.volume(event.kitchen().water().rinse())));
     }
+    Saying start =
+        Saying.of("how.start")
+            .with("coffee", coffee)
+            .with("dose", display.mass(batch.brew().dose()))
+            .with("water", display.mass(batch.brew().water()))
+            .with("ready", time.ready().toLocalTime());
     add(
         time.start(),
         ActionKind.START,
         batch.id(),
         unit,
-        Saying.of("how.start")
-            .with("coffee", coffee)
-            .with("dose", display.mass(batch.brew().dose()))
-            .with("water", display.mass(batch.brew().water()))
-            .with("ready", time.ready().toLocalTime()));
+        before
+            .filter(other -> isDecaf(batch.id()) && !isDecaf(other))
+            .map(
+                other ->
+                    Saying.of("how.start.rinsed")
+                        .with("start", start)
+                        .with("other", coffeeOf(other)))
+            .orElse(start));
   }
 
   private void pour(FillTime time, Map<String, BatchTime> byId) {
@@ -247,14 +260,22 @@ final class RunActions {
   }
 
   private Saying coffeeOf(String id) {
-    return event.coffees().stream()
-        .filter(coffee -> id.startsWith(coffee.key() + "-"))
-        .max(Comparator.comparingInt(coffee -> coffee.key().length()))
+    return coffee(id)
         .map(
             coffee ->
                 coffee.decaf()
                     ? Saying.of("coffee.decaf").with("name", coffee.name())
                     : Saying.verbatim(coffee.name()))
         .orElse(Saying.verbatim(id));
+  }
+
+  private boolean isDecaf(String id) {
+    return coffee(id).filter(Coffee::decaf).isPresent();
+  }
+
+  private Optional<Coffee> coffee(String id) {
+    return event.coffees().stream()
+        .filter(coffee -> id.startsWith(coffee.key() + "-"))
+        .max(Comparator.comparingInt(coffee -> coffee.key().length()));
   }
 }

@@ -108,7 +108,7 @@ class RunByHandTest {
             "11:38 Grind house-decaf-1 @ Tall: 255 g of Evening (DECAF)",
             "11:42 Rinse house-decaf-1 @ Tall: Filter, with 300 ml of hot water",
             "11:44 Start house-decaf-1 @ Tall: Evening (DECAF): 255 g with 3315 g of water, ready"
-                + " at 11:54",
+                + " at 11:54; before, rinse the brewer clean of House",
             "11:51 Preheat house-decaf-F1 @ Urn: Rinse with hot water, for Evening (DECAF)",
             "11:54 Fill house-decaf-F1 @ Urn: Evening (DECAF): 2730 g from house-decaf-1 and 1175 g"
                 + " of hot water",
