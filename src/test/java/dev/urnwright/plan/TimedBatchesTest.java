@@ -105,6 +105,38 @@ class TimedBatchesTest {
             .toList());
   }
 
+  /** Decaf at 8, house at 10, decaf at noon and at 2: only at noon was it other coffee before. */
+  @Test
+  void aBrewerIsRinsedCleanBeforeDecafAlone() throws IOException {
+    String coffee =
+        "   reference: {dose: 60 g, water: 960 g, beverage: 831 g, strength: 1.40 %}\n"
+            + "   concentrate: {ratio: 13}\n";
+    StringBuilder groups = new StringBuilder("groups:\n");
+    for (String group : List.of("08 house-decaf", "10 house", "12 house-decaf", "14 house-decaf")) {
+      String hour = group.substring(0, 2);
+      groups.append(
+          " - {name: At %s, headcount: 20, cup: 200 ml, strength: 1.25 %%, coffee: %s, serve: %s:00-%s:30}\n"
+              .formatted(hour, group.substring(3), hour, hour));
+    }
+    Run run =
+        run(
+            "event: A generic event\ncoffees:\n house:\n   name: House\n"
+                + coffee
+                + " house-decaf:\n   name: Evening\n"
+                + coffee
+                + groups
+                + EVENT.substring(EVENT.indexOf("brewers:")));
+    assertEquals(
+        List.of("07:44", "09:44", "11:44; before, rinse the brewer clean of House", "13:44"),
+        run.actions().stream()
+            .filter(action -> action.kind() == Run.ActionKind.START)
+            .map(
+                action ->
+                    action.at().toLocalTime()
+                        + action.detail().replaceAll("^.*ready at \\d\\d:\\d\\d", ""))
+            .toList());
+  }
+
   /** Two litres at 92 °C are 1927 g, of 177 g of coffee: 255 g take two batches, not one. */
   @Test
   void noBatchIsLargerThanTheVesselUnderTheBrewer() throws IOException {
