@@ -8,6 +8,7 @@ import dev.urnwright.dispatch.Brewing.HeaterDay;
 import dev.urnwright.dispatch.Brewing.Lot;
 import dev.urnwright.event.Coffee;
 import dev.urnwright.event.TimeWindow;
+import dev.urnwright.plan.BatchCoffees;
 import dev.urnwright.plan.Certainty;
 import dev.urnwright.plan.Fill;
 import dev.urnwright.plan.FillHeat;
@@ -133,19 +134,17 @@ final class Assembly {
   record Parts(Brewing brewing, List<LegDay> legs) {}
 
   private List<BatchDay> batchDays() {
-    Map<String, Coffee> coffees = new HashMap<>();
-    plan.coffees()
-        .forEach(
-            coffee -> coffee.batches().forEach(batch -> coffees.put(batch.id(), coffee.coffee())));
+    BatchCoffees coffees = new BatchCoffees(plan.event());
     return run.batches().stream()
         .map(
             time ->
                 new BatchDay(
-                    requireNonNull(coffees.get(time.batch().id())),
+                    coffees.of(time.batch().id()).orElseThrow(),
                     time.batch(),
                     clock.wall(time.start()),
                     clock.wall(time.ready()),
-                    certainty.of(time.batch())))
+                    certainty.of(time.batch()),
+                    coffees.toRinse(time, run.batches())))
         .toList();
   }
 

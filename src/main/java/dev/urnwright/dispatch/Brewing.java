@@ -10,6 +10,7 @@ import dev.urnwright.round.Carafe;
 import dev.urnwright.round.Drop;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The brew room's day; all times are those on the wall.
@@ -34,9 +35,15 @@ public record Brewing(List<BatchDay> batches, List<Lot> lots, List<HeaterDay> he
    * @param start of brewing
    * @param ready the last drop
    * @param strength to expect, and how surely
+   * @param toRinse what the brewer is to be rinsed clean of before, for decaf
    */
   public record BatchDay(
-      Coffee coffee, Batch batch, LocalDateTime start, LocalDateTime ready, Estimate strength) {}
+      Coffee coffee,
+      Batch batch,
+      LocalDateTime start,
+      LocalDateTime ready,
+      Estimate strength,
+      Optional<Coffee> toRinse) {}
 
   /**
    * Carafes of one leg that are filled alike.

@@ -130,6 +130,9 @@ public final class RoundJson {
     fields.grams("beverage_g", batch.brew().beverage());
     fields.percent("strength", day.strength().strength());
     fields.interval("strength", day.strength());
+    if (day.toRinse().isPresent()) {
+      fields.text("rinse_clean_of", day.toRinse().get().key());
+    }
   }
 
   private static void lot(Brewing.Lot lot, JsonFields fields) throws IOException {

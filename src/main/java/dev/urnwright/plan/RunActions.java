@@ -2,7 +2,6 @@ package dev.urnwright.plan;
 
 import static java.util.Objects.requireNonNull;
 
-import dev.urnwright.event.Coffee;
 import dev.urnwright.event.Event;
 import dev.urnwright.plan.Run.Action;
 import dev.urnwright.plan.Run.ActionKind;
@@ -19,7 +18,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -32,6 +30,7 @@ final class RunActions {
   private static final int PREHEAT_TIME = 5;
 
   private final Event event;
+  private final BatchCoffees coffees;
   private final List<BatchTime> batches;
   private final List<FillTime> fills;
   private final List<HeaterTime> heaters;
@@ -48,6 +47,7 @@ final class RunActions {
       Display display,
       Timetable timetable) {
     this.event = event;
+    this.coffees = new BatchCoffees(event);
     this.batches = batches;
     this.fills = fills;
     this.heaters = heaters;
@@ -57,8 +57,8 @@ final class RunActions {
 
   List<Action> actions() {
     heaters.forEach(this::switchOn);
-    Map<String, String> made = new HashMap<>();
-    batches.forEach(batch -> brew(batch, made));
+    Set<String> warm = new HashSet<>();
+    batches.forEach(batch -> brew(batch, warm));
     Map<String, BatchTime> byId =
         batches.stream().collect(Collectors.toMap(b -> b.batch().id(), b -> b));
     returns(byId);
@@ -80,13 +80,11 @@ final class RunActions {
         Saying.of("how.heat").with("minutes", heater.toHeat().toMinutes() + 1));
   }
 
-  /** What a batch takes; {@code made} says which one each brewer made last. */
-  private void brew(BatchTime time, Map<String, String> made) {
+  private void brew(BatchTime time, Set<String> warm) {
     Batch batch = time.batch();
     String unit = batch.unit().orElseThrow().label();
     Saying coffee = coffeeOf(batch.id());
-    Optional<String> before = Optional.ofNullable(made.put(unit, batch.id()));
-    if (before.isEmpty()) {
+    if (warm.add(unit)) {
       add(
           time.start().minusMinutes(TimedDraft.WARM_UP),
           ActionKind.SWITCH_ON,
@@ -121,13 +119,11 @@ final class RunActions {
         ActionKind.START,
         batch.id(),
         unit,
-        before
-            .filter(other -> isDecaf(batch.id()) && !isDecaf(other))
+        coffees
+            .toRinse(time, batches)
             .map(
                 other ->
-                    Saying.of("how.start.rinsed")
-                        .with("start", start)
-                        .with("other", coffeeOf(other)))
+                    Saying.of("how.start.rinsed").with("start", start).with("other", other.name()))
             .orElse(start));
   }
 
@@ -260,22 +256,13 @@ final class RunActions {
   }
 
   private Saying coffeeOf(String id) {
-    return coffee(id)
+    return coffees
+        .of(id)
         .map(
             coffee ->
                 coffee.decaf()
                     ? Saying.of("coffee.decaf").with("name", coffee.name())
                     : Saying.verbatim(coffee.name()))
         .orElse(Saying.verbatim(id));
-  }
-
-  private boolean isDecaf(String id) {
-    return coffee(id).filter(Coffee::decaf).isPresent();
-  }
-
-  private Optional<Coffee> coffee(String id) {
-    return event.coffees().stream()
-        .filter(coffee -> id.startsWith(coffee.key() + "-"))
-        .max(Comparator.comparingInt(coffee -> coffee.key().length()));
   }
 }

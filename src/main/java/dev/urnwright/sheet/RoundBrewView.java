@@ -3,6 +3,7 @@ package dev.urnwright.sheet;
 import dev.urnwright.dispatch.Brewing;
 import dev.urnwright.dispatch.Dispatch;
 import dev.urnwright.dispatch.LegDay;
+import dev.urnwright.event.Coffee;
 import dev.urnwright.plan.CoffeePlan;
 import dev.urnwright.quantity.Display;
 import dev.urnwright.quantity.Figure;
@@ -95,6 +96,7 @@ public record RoundBrewView(
    * @param brewer which
    * @param start when
    * @param ready when
+   * @param rinse what the brewer is to be rinsed clean of before
    * @param dose to weigh
    * @param water to fill in
    * @param expect what it gives
@@ -105,6 +107,7 @@ public record RoundBrewView(
       String brewer,
       String start,
       String ready,
+      Optional<String> rinse,
       Figure dose,
       Figure water,
       Expected expect) {
@@ -115,6 +118,7 @@ public record RoundBrewView(
           day.batch().unit().map(unit -> unit.label()).orElse(""),
           ClockText.of(day.start()),
           ClockText.of(day.ready()),
+          day.toRinse().map(Coffee::name),
           display.mass(day.batch().brew().dose()),
           display.mass(day.batch().brew().water()),
           new Expected(

@@ -9,6 +9,7 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
+import dev.urnwright.dispatch.Rounds;
 import dev.urnwright.json.DocumentSchema;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -26,6 +27,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import picocli.CommandLine.Help.Ansi;
 
 class RoundCommandTest {
@@ -107,6 +110,33 @@ class RoundCommandTest {
     for (JsonNode leg : plan.get("legs")) {
       assertTrue(sheet.contains("leaves " + leg.get("leave").asText().substring(11, 16)));
     }
+  }
+
+  /** House goes at six and decaf at seven, out of the only brewer. */
+  @ParameterizedTest
+  @CsvSource({
+    "en, 'before, rinse the brewer clean of House'",
+    "de, vorher die Maschine von House sauber spülen",
+    "es, 'antes, enjuague bien la cafetera, que hizo House'",
+    "fr, 'avant, bien rincer la cafetière, qui a fait House'"
+  })
+  void aBrewerIsRinsedBeforeDecaf(String language, String words) throws IOException {
+    Path round = Files.writeString(folder.resolve("two.yaml"), Rounds.WITH_DECAF);
+    Files.writeString(
+        folder.resolve("sites.csv"),
+        """
+      site,leg,stop,window,carafes,strength,coffee
+      Lock House,North,1,06:30-07:00,4,medium,house
+      Old Forge,South,1,07:30-08:00,4,strong,decaf
+      """);
+    JsonNode batches =
+        Run.of("round", round, "--date", DAY, "--language", language, "--only", "brew", "--json")
+            .json()
+            .get("batches");
+    assertEquals("house", batches.get(1).get("rinse_clean_of").asText());
+    assertFalse(batches.get(0).has("rinse_clean_of"));
+    String sheet = text(folder.resolve("two-" + DAY).resolve("brew-room.pdf"));
+    assertEquals(1, count(words, sheet), sheet);
   }
 
   @Test

@@ -45,6 +45,20 @@ public final class Rounds {
       scale_step: 10 g
       """;
 
+  private static final String PROFILE =
+      "reference: {dose: 60 g, water: 960 g, beverage: 831 g, strength: 1.40 %},"
+          + " concentrate: {ratio: 13}";
+
+  /** The same with two coffees alike, of which one is decaf. */
+  public static final String WITH_DECAF =
+      SMALL.replaceFirst(
+          "(?s)coffee:.*?strengths:",
+          "coffees:\n  house: {name: House, "
+              + PROFILE
+              + "}\n  decaf: {name: Night, decaf: yes, "
+              + PROFILE
+              + "}\nstrengths:");
+
   private Rounds() {}
 
   /** Reads a round out of a folder, with its tables. */

@@ -2,6 +2,7 @@ package dev.urnwright.dispatch;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.urnwright.event.Coffee;
 import dev.urnwright.input.RoundFile;
 import dev.urnwright.plan.ShoppingLine;
 import dev.urnwright.quantity.Money;
@@ -68,6 +69,39 @@ class SmallRoundTest {
     assertEquals(17_550, batches.get(0).batch().brew().water().grams(), 1e-6);
     assertEquals(MONDAY.atTime(5, 24), batches.get(0).start());
     assertEquals(MONDAY.atTime(5, 42), batches.get(0).ready());
+  }
+
+  /**
+   * Of the only tower: the house coffee is ready for North at 05:42, decaf for South at 06:43, so
+   * the tower is rinsed clean of the house coffee before the decaf, and of decaf before nothing.
+   */
+  @Test
+  void aTowerIsRinsedBeforeDecaf() throws IOException {
+    String sites =
+        """
+      site,leg,stop,window,carafes,strength,coffee
+      Lock House,North,1,06:30-07:00,4,medium,FIRST
+      Old Forge,South,1,07:30-08:00,4,strong,SECOND
+      """;
+    assertEquals(
+        List.of("house after nothing", "decaf after House"),
+        rinsings(sites.replace("FIRST", "house").replace("SECOND", "decaf")));
+    assertEquals(
+        List.of("decaf after nothing", "house after nothing"),
+        rinsings(sites.replace("FIRST", "decaf").replace("SECOND", "house")));
+  }
+
+  private List<String> rinsings(String sites) throws IOException {
+    return Rounds.day(Rounds.good(folder, Rounds.WITH_DECAF, sites), MONDAY)
+        .brewing()
+        .batches()
+        .stream()
+        .map(
+            batch ->
+                batch.coffee().key()
+                    + " after "
+                    + batch.toRinse().map(Coffee::name).orElse("nothing"))
+        .toList();
   }
 
   @Test
