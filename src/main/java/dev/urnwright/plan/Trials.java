@@ -32,9 +32,6 @@ record Trials(
   /** Coffee may have to be ready so long before it must be: tried one after the other. */
   private static final List<Integer> EARLY = List.of(10, 20, 40);
 
-  /** Above so many, the number of taps is halved until something works. */
-  private static final int ONE_BY_ONE = 6;
-
   /** For looking whether other dispensers, or fewer of them side by side, help: some seconds. */
   private static final long LOOKS = 20_000_000;
 
@@ -56,19 +53,38 @@ record Trials(
   Checked<Plan> plan() {
     Trial trial = trial(Limits.NONE, RunScheduler::solve);
     Effort looks = Effort.of(LOOKS);
-    List<Limits> further = new ArrayList<>();
     if (trial.planner().late().isPresent()) {
-      for (int taps = trial.taps(); taps > 1; further.add(new Limits(taps, 0))) {
-        taps = taps > ONE_BY_ONE ? taps / 2 : taps - 1;
-      }
+      trial = fewerTaps(trial, looks);
     } else if (!trial.planner().shortOf().isEmpty()) {
+      List<Limits> further = new ArrayList<>();
       EARLY.forEach(early -> further.add(new Limits(Integer.MAX_VALUE, early)));
       further.add(new Limits(1, 0)); // what is missing even so is what can be told
-    }
-    for (int i = 0; i < further.size() && !trial.isDone(); i++) {
-      trial = trial(further.get(i), problem -> solvedIfSeen(problem, looks));
+      for (int i = 0; i < further.size() && !trial.isDone(); i++) {
+        trial = trial(further.get(i), problem -> solvedIfSeen(problem, looks));
+      }
     }
     return trial.isDone() ? Checked.of(trial.plan().orElseThrow()) : refused(trial);
+  }
+
+  /** With as many side by side as work at a first look: halved until it does, then halfway back. */
+  private Trial fewerTaps(Trial late, Effort looks) {
+    Function<Integer, Trial> seen =
+        taps -> trial(new Limits(taps, 0), problem -> RunScheduler.look(problem, looks));
+    Trial best = late;
+    int tooMany = late.taps();
+    while (!best.isDone() && tooMany > 1) {
+      best = seen.apply(tooMany / 2);
+      tooMany = best.isDone() ? tooMany : tooMany / 2;
+    }
+    int most = tooMany / 2;
+    while (best.isDone() && tooMany - most > 1) {
+      int middle = (most + tooMany) / 2;
+      Trial trial = seen.apply(middle);
+      best = trial.isDone() ? trial : best;
+      most = trial.isDone() ? middle : most;
+      tooMany = trial.isDone() ? tooMany : middle;
+    }
+    return best.isDone() ? trial(best.limits(), problem -> solvedIfSeen(problem, looks)) : best;
   }
 
   private static Optional<RunSolution> solvedIfSeen(RunProblem problem, Effort effort) {
