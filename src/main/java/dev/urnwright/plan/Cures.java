@@ -5,6 +5,7 @@ import dev.urnwright.event.Brewer.Supply;
 import dev.urnwright.event.Dispenser;
 import dev.urnwright.event.Event;
 import dev.urnwright.schedule.Effort;
+import dev.urnwright.wording.Saying;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /**
  * The smallest single changes that cure a run which can't be made, each tried by planning the
@@ -40,17 +42,21 @@ final class Cures {
   }
 
   /** A change of which there can be more or less, between two numbers. */
-  private record Change(int least, int most, IntFunction<String> words, IntFunction<Event> made) {}
+  private record Change(int least, int most, IntFunction<Saying> words, IntFunction<Event> made) {}
 
   /** What came of trying. */
   private static final class Tried {
-    private final List<String> cures = new ArrayList<>();
-    private final List<String> tooLittle = new ArrayList<>();
-    private final List<String> untried = new ArrayList<>();
+    private final List<Saying> cures = new ArrayList<>();
+    private final List<Saying> tooLittle = new ArrayList<>();
+    private final List<Saying> untried = new ArrayList<>();
   }
 
-  /** What cures a run that can't be made in time. */
-  String ofRun() {
+  /** The least of each change that alone lets a run be made in time. */
+  List<Saying> alone() {
+    return List.copyOf(singly().cures);
+  }
+
+  private Tried singly() {
     List<Change> changes = new ArrayList<>();
     event.equipment().brewers().forEach(brewer -> changes.add(moreUnits(brewer)));
     event.equipment().brewers().stream()
@@ -67,6 +73,12 @@ final class Cures {
     }
     Tried tried = new Tried();
     changes.forEach(change -> least(change, tried));
+    return tried;
+  }
+
+  /** What cures a run that can't be made in time. */
+  String ofRun() {
+    Tried tried = singly();
     String untried =
         tried.untried.isEmpty() ? "" : " (not tried to the end: " + listed(tried.untried) + ")";
     if (!tried.cures.isEmpty()) {
@@ -117,7 +129,7 @@ final class Cures {
     return new Change(
         1,
         MOST_UNITS,
-        more -> more + " more " + brewer.name(),
+        more -> Saying.of("cure.more").with("count", more).with("what", brewer.name()),
         more ->
             brewers(
                 each ->
@@ -129,7 +141,7 @@ final class Cures {
     return new Change(
         1,
         1,
-        one -> brewer.name() + " on another circuit",
+        one -> Saying.of("cure.circuit").with("brewer", brewer.name()),
         one -> brewers(each -> each.equals(brewer) ? each.with(each.count(), other) : each));
   }
 
@@ -138,7 +150,7 @@ final class Cures {
     return new Change(
         1,
         most,
-        steps -> "start " + steps * MINUTES_STEP + " min earlier",
+        steps -> Saying.of("cure.earlier").with("minutes", steps * MINUTES_STEP),
         steps ->
             event.with(
                 event.equipment(),
@@ -149,7 +161,7 @@ final class Cures {
     return new Change(
         1,
         MOST_MINUTES / MINUTES_STEP,
-        steps -> "a hold " + steps * MINUTES_STEP + " min longer",
+        steps -> Saying.of("cure.hold").with("minutes", steps * MINUTES_STEP),
         steps ->
             dispensers(
                 each ->
@@ -166,7 +178,7 @@ final class Cures {
     return new Change(
         least,
         most,
-        more -> more + " more",
+        more -> Saying.verbatim(more + " more"),
         more ->
             dispensers(
                 each ->
@@ -191,7 +203,7 @@ final class Cures {
         event.equipment().with(event.equipment().brewers(), dispensers), event.kitchen());
   }
 
-  private static String listed(List<String> words) {
-    return String.join("; ", words);
+  private static String listed(List<Saying> words) {
+    return words.stream().map(Saying::toString).collect(Collectors.joining("; "));
   }
 }

@@ -39,9 +39,18 @@ final class DispenserPlan {
    *
    * @param taps side by side at the most
    * @param early minutes that dispensers are filled before they must be, at the most
+   * @param cures what each alone would spare this limit, as far as it is known
    */
-  record Limits(int taps, int early) {
+  record Limits(int taps, int early, List<Saying> cures) {
     static final Limits NONE = new Limits(Integer.MAX_VALUE, 0);
+
+    Limits {
+      cures = List.copyOf(cures);
+    }
+
+    Limits(int taps, int early) {
+      this(taps, early, List.of());
+    }
   }
 
   DispenserPlan(Event event, Findings findings, Limits limits) {
@@ -129,16 +138,19 @@ final class DispenserPlan {
             ? 0
             : timetable.queueMinutes(need.group(), cups, chosen.dispenser(), chosen.taps());
     if (minutes > 0) {
+      boolean isLimited = limits.taps() < Math.min(needed, chosen.dispenser().count());
       findings.caution(
           "queue",
-          Saying.of("caution.queue")
+          Saying.of(isLimited ? "caution.queue.late" : "caution.queue")
               .with("group", need.group().name())
               .with("coffee", need.coffee().name())
               .with("taps", chosen.taps())
               .with("pace", timetable.busiest(need.group(), cups))
               .with("minutes", minutes)
               .with("needed", needed)
-              .with("dispenser", chosen.dispenser().name()));
+              .with("dispenser", chosen.dispenser().name())
+              .with("curable", !limits.cures().isEmpty())
+              .with("cures", limits.cures()));
     }
   }
 

@@ -84,7 +84,11 @@ record Trials(
       most = trial.isDone() ? middle : most;
       tooMany = trial.isDone() ? tooMany : middle;
     }
-    return best.isDone() ? trial(best.limits(), problem -> solvedIfSeen(problem, looks)) : best;
+    if (!best.isDone()) {
+      return best;
+    }
+    Limits limits = new Limits(best.taps(), 0, cures(Limits.NONE, looks).alone());
+    return trial(limits, problem -> RunScheduler.solve(problem));
   }
 
   private static Optional<RunSolution> solvedIfSeen(RunProblem problem, Effort effort) {
@@ -95,11 +99,15 @@ record Trials(
   private Checked<Plan> refused(Trial trial) {
     Findings told = trial.findings();
     Effort effort = Effort.of(CURES);
-    Cures cures = new Cures(event, effort, changed -> works(changed, trial.limits(), effort));
+    Cures cures = cures(trial.limits(), effort);
     trial.planner().late().ifPresent(run -> run.problems(cures).forEach(told::refuse));
     List<DispenserShortage> shortOf = trial.planner().shortOf();
     shortOf.forEach(shortage -> told.refuse(shortage.problem(cures.of(shortage, shortOf))));
     return Checked.refused(told.problems());
+  }
+
+  private Cures cures(Limits limits, Effort effort) {
+    return new Cures(event, effort, changed -> works(changed, limits, effort));
   }
 
   /** Whether an event with other equipment is seen to work at a first look. */
