@@ -9,7 +9,6 @@ import dev.urnwright.plan.Run.ActionKind;
 import dev.urnwright.plan.Run.BatchTime;
 import dev.urnwright.plan.Run.FillTime;
 import dev.urnwright.plan.Run.HeaterTime;
-import dev.urnwright.plan.Run.Quality;
 import dev.urnwright.plan.Run.Tap;
 import dev.urnwright.plan.TimedDraft.Slot;
 import dev.urnwright.plan.TimedPlan.Filling;
@@ -17,7 +16,6 @@ import dev.urnwright.quantity.Volume;
 import dev.urnwright.schedule.HotWater.Draw;
 import dev.urnwright.schedule.RunSolution.TimedBatch;
 import dev.urnwright.wording.Saying;
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -96,7 +94,7 @@ final class RunAssembly {
         new WaterNeeded(event).of(batches.stream().map(BatchTime::batch).toList(), doing.fills()),
         doing.actions(),
         work(batches, doing, Water.NONE).crew(enough),
-        quality());
+        new CoffeeAge(coffees, timed).quality());
   }
 
   /** What is done, with the fills as they are completed then. */
@@ -253,43 +251,6 @@ final class RunAssembly {
                                     .with("heater", h.name())
                                     .with("on", h.on().toLocalTime())
                                     .with("opens", opens))));
-  }
-
-  private Quality quality() {
-    double grams = 0;
-    double gramMinutes = 0;
-    int greatest = 0;
-    for (int c = 0; c < coffees.size(); c++) {
-      List<Slot> slots = timed.draft().slots().get(c);
-      for (int s = 0; s < slots.size(); s++) {
-        Filling filling = timed.filling().get(c).get(s);
-        if (coffees.get(c).groups().get(slots.get(s).share()).group().ice().isPresent()) {
-          continue; // it is meant to stand and cool
-        }
-        for (Map.Entry<Integer, Double> drawn : filling.drawn().entrySet()) {
-          int ready = timed.batches().get(c).get(drawn.getKey()).ready();
-          grams += drawn.getValue();
-          gramMinutes += drawn.getValue() * (slots.get(s).window().meanPour() - ready);
-          greatest = Math.max(greatest, slots.get(s).window().lastPour() - ready);
-        }
-      }
-    }
-    double better = timed.solution().waitGramMinutes() - timed.solution().proof().waitBound();
-    double least = Math.max(0, gramMinutes - better);
-    return new Quality(
-        timed.solution().proof().fewestBatches(),
-        timed.solution().proof().leastWait(),
-        minutes(each(gramMinutes, grams)),
-        minutes(each(least, grams)),
-        Duration.ofMinutes(greatest));
-  }
-
-  private static double each(double gramMinutes, double grams) {
-    return grams == 0 ? 0 : gramMinutes / grams;
-  }
-
-  private static Duration minutes(double minutes) {
-    return Duration.ofSeconds(Math.round(minutes * 60));
   }
 
   private static double litres(List<Draw> draws) {

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
  * goes 4 min away at 9:56, and the bar's (3 min, at 10:10) at 10:07 at the latest.
  */
 class HandworkTest {
-  private static final String EVENT =
+  static final String EVENT =
       """
       event: A generic event
       date: 2027-04-17
@@ -348,48 +348,6 @@ class HandworkTest {
             Map.of(ActionKind.START, 1)),
         crew.stretches().stream().map(work::busyIn).toList());
     assertEquals(Optional.empty(), work(List.of()).crew(0).busiest());
-  }
-
-  /** The way is 4 min each, filling 3, cleaning 8, reloading 2; the rest is the trade's habit. */
-  @Test
-  void howLongEachTakes() throws IOException {
-    HandTimes times = new HandTimes(event);
-    Optional<String> hall = Optional.of("Hall");
-    assertEquals(2, times.before(ActionKind.START));
-    assertEquals(0, times.before(ActionKind.FILL));
-    assertEquals(2, minutes(times, ActionKind.GRIND, "coffee-1", 1));
-    assertEquals(0, minutes(times, ActionKind.RINSE, "coffee-1", 1));
-    assertEquals(1, minutes(times, ActionKind.START, "coffee-1", 1));
-    assertEquals(1, minutes(times, ActionKind.PREHEAT, "coffee-F1", 1));
-    assertEquals(1, minutes(times, ActionKind.SWITCH_ON, "Tall", 1));
-    assertEquals(3, minutes(times, ActionKind.SWITCH_ON, "Boiler", 1));
-    assertEquals(3, minutes(times, ActionKind.FILL, "coffee-F1", 1));
-    assertEquals(8, times.minutes(action(ActionKind.CARRY, "10:00", "coffee-F1"), hall, 2));
-    assertEquals(24, times.minutes(action(ActionKind.COLLECT, "10:00", "coffee-F1"), hall, 2));
-    assertEquals(10, times.minutes(action(ActionKind.DISCARD, "10:00", "coffee-F1"), hall, 2));
-    assertEquals(
-        "Hands are counted with 2 min to weigh and grind, 1 min to start a brewer, preheat a"
-            + " dispenser or pour away, 3 min to fill a heater, what the run counts to reload a"
-            + " brewer, to fill and to clean a dispenser, and the way there and back, with 2"
-            + " dispensers at once.",
-        times.saying().toString());
-  }
-
-  /** A brewer has its number, and a heater may be called after it. */
-  @Test
-  void whatIsABrewerAndWhatAHeater() throws IOException {
-    plan(
-        EVENT
-            .replace("{name: Tall,", "{name: Tall, count: 2,")
-            .replace("name: Boiler", "name: Tall boiler"));
-    HandTimes times = new HandTimes(event);
-    assertEquals(1, minutes(times, ActionKind.SWITCH_ON, "Tall 1", 1));
-    assertEquals(1, minutes(times, ActionKind.SWITCH_ON, "Tall 2", 1));
-    assertEquals(3, minutes(times, ActionKind.SWITCH_ON, "Tall boiler", 1));
-  }
-
-  private static int minutes(HandTimes times, ActionKind kind, String what, int together) {
-    return times.minutes(action(kind, "10:00", what), Optional.empty(), together);
   }
 
   /** What was in the plan has the time that it had; what wasn't, or stood there twice, its own. */
