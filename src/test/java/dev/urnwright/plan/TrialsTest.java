@@ -1,6 +1,7 @@
 package dev.urnwright.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -38,6 +39,32 @@ class TrialsTest {
                 + " The brewers can't have more of Urn full in time; any one of these would do:"
                 + " 3 more Tall; start 5 min earlier."),
         new Written(folder).said("queue", crowd(6, 3)));
+  }
+
+  /**
+   * In the afternoon there is time to brew, but six pots would be needed to pour 120 cups in 20 min
+   * at one a minute each, and there are five, as many as the hall's urns that the brewers can fill:
+   * 100 cups by 14:20, and the last guest waits for 20 at 5 a minute.
+   */
+  @Test
+  void whatWouldSpareAQueueAtTooFewPots() throws IOException {
+    String event =
+        crowd(6, 3)
+            .replace(
+                "brewers:",
+                "  - {name: Late, headcount: 120, cup: 200 ml, strength: 1.25 %,"
+                    + " serve: 14:00-14:20, dispenser: Pot}\nbrewers:")
+            .replace(
+                "kitchen:",
+                "  - {name: Pot, count: 5, capacity: 6 l, hold: 60 min, pour: 1 cups per minute}\n"
+                    + "kitchen:");
+    List<String> queues = new Written(folder).said("queue", event);
+    assertEquals(2, queues.size());
+    assertTrue(queues.get(0).startsWith("Hall (coffee): 5 taps"), queues.get(0));
+    assertEquals(
+        "Late (coffee): 5 taps for 6 cups a minute: the queue is about 4 min at its longest."
+            + " 6 of Pot side by side would spare it, or a longer time to serve.",
+        queues.get(1));
   }
 
   private List<Integer> tapsAndFills(int wanted, int brewers) throws IOException {
