@@ -66,29 +66,29 @@ record Trials(
     return trial.isDone() ? Checked.of(trial.plan().orElseThrow()) : refused(trial);
   }
 
-  /** With as many side by side as work at a first look: halved until it does, then halfway back. */
+  /**
+   * With as many side by side as work at a first look; where none do, what came of a single one.
+   */
   private Trial fewerTaps(Trial late, Effort looks) {
-    Function<Integer, Trial> seen =
-        taps -> trial(new Limits(taps, 0), problem -> RunScheduler.look(problem, looks));
     Trial best = late;
+    int enough = 0;
     int tooMany = late.taps();
-    while (!best.isDone() && tooMany > 1) {
-      best = seen.apply(tooMany / 2);
-      tooMany = best.isDone() ? tooMany : tooMany / 2;
-    }
-    int most = tooMany / 2;
-    while (best.isDone() && tooMany - most > 1) {
-      int middle = (most + tooMany) / 2;
-      Trial trial = seen.apply(middle);
-      best = trial.isDone() ? trial : best;
-      most = trial.isDone() ? middle : most;
-      tooMany = trial.isDone() ? tooMany : middle;
+    while (tooMany - enough > 1) {
+      int taps = (enough + tooMany) / 2;
+      Trial trial = trial(new Limits(taps, 0), problem -> RunScheduler.look(problem, looks));
+      if (trial.isDone()) {
+        enough = taps;
+        best = trial;
+      } else {
+        tooMany = taps;
+        best = best.isDone() ? best : trial;
+      }
     }
     if (!best.isDone()) {
       return best;
     }
     Limits limits = new Limits(best.taps(), 0, cures(Limits.NONE, looks).alone());
-    return trial(limits, problem -> RunScheduler.solve(problem));
+    return trial(limits, RunScheduler::solve);
   }
 
   private static Optional<RunSolution> solvedIfSeen(RunProblem problem, Effort effort) {
