@@ -58,8 +58,8 @@ record Unbrewable(
         Math.round(Math.ceil(needs.stream().mapToLong(n -> n.demand().cups()).sum() * times));
     return new Problem(
         needs.get(0).group().location(),
-        groups()
-            + " need only "
+        groupsNeed()
+            + " only "
             + display.mass(dose)
             + " of "
             + model.coffee().name()
@@ -77,8 +77,8 @@ record Unbrewable(
   private Problem tooMany() {
     return new Problem(
         model.coffee().location(),
-        groups()
-            + " need "
+        groupsNeed()
+            + " "
             + display.mass(dose)
             + " of "
             + model.coffee().name()
@@ -146,6 +146,10 @@ record Unbrewable(
 
   private Mass step() {
     return event.equipment().scaleStep();
+  }
+
+  private String groupsNeed() {
+    return groups() + (needs.size() == 1 ? " needs" : " need");
   }
 
   private String groups() {

@@ -161,7 +161,7 @@ class InfeasibleTest {
   /** Three are named, and how many more there are. */
   @Test
   void whoNeedsTooLittle() {
-    assertTrue(need(1).contains("group 'A' need only"), need(1));
+    assertTrue(need(1).contains("group 'A' needs only"), need(1));
     assertTrue(need(3).contains("groups 'A', 'B', 'C' need only"), need(3));
     assertTrue(need(5).contains("groups 'A', 'B', 'C' and 2 more need only"), need(5));
   }
