@@ -24,6 +24,8 @@ class TrialsTest {
   void fewerSideBySide() throws IOException {
     assertEquals(List.of(5, 10), tapsAndFills(6, 3));
     assertEquals(List.of(7, 14), tapsAndFills(8, 4));
+    // for nine a third is in time, three rounds of four urns; five or more come in two rounds
+    assertEquals(List.of(4, 12), tapsAndFills(9, 3));
   }
 
   /**
